@@ -1,0 +1,54 @@
+package slackwater.model;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+
+/** What is built. Complete and consistent: a rig with a single error is never made. */
+public record Rig(
+        String name,
+        Duration scan,
+        Optional<Place> place,
+        List<Controller> controllers,
+        List<Zone> zones,
+        List<Input> inputs,
+        List<Output> outputs,
+        List<Interlock> interlocks,
+        Arming arming,
+        List<String> people,
+        Surroundings surroundings) {
+
+    /** What stands around the rig and only the simulator needs. */
+    public record Surroundings(Optional<WalkWay> way, Optional<Air> air, Optional<Walkers> walkers) {
+        public static final Surroundings NONE = new Surroundings(Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    public Rig {
+        controllers = List.copyOf(controllers);
+        zones = List.copyOf(zones);
+        inputs = List.copyOf(inputs);
+        outputs = List.copyOf(outputs);
+        interlocks = List.copyOf(interlocks);
+        people = List.copyOf(people);
+    }
+
+    public Optional<Output> output(final String wanted) {
+        return outputs.stream().filter(output -> output.name().equals(wanted)).findFirst();
+    }
+
+    public Optional<Input> input(final String wanted) {
+        return inputs.stream().filter(input -> input.name().equals(wanted)).findFirst();
+    }
+
+    public List<Output> outputsOf(final String controller) {
+        return outputs.stream()
+                .filter(output -> output.controller().equals(controller))
+                .toList();
+    }
+
+    public List<Input> inputsOf(final String controller) {
+        return inputs.stream()
+                .filter(input -> input.controllers().contains(controller))
+                .toList();
+    }
+}
