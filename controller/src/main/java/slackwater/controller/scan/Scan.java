@@ -1,0 +1,288 @@
+package slackwater.controller.scan;
+
+import java.util.List;
+import java.util.Optional;
+import slackwater.controller.command.Commands;
+import slackwater.controller.cue.Asking;
+import slackwater.controller.cue.CueStage;
+import slackwater.controller.image.Image;
+import slackwater.controller.journal.Recorder;
+import slackwater.controller.latch.Kept;
+import slackwater.controller.mode.Wall;
+import slackwater.controller.pins.Gate;
+import slackwater.controller.pins.PinWriter;
+import slackwater.controller.plan.Plan;
+import slackwater.controller.run.RunState;
+import slackwater.controller.watchdog.Heartbeat;
+import slackwater.controller.watchdog.Step;
+import slackwater.controller.watchdog.Watchdogs;
+import slackwater.model.Output;
+import slackwater.model.event.Event;
+import slackwater.model.event.Refusal;
+
+/** One pass over the rig. The order of the steps is the safety argument, so it is written out, not configured. */
+public final class Scan {
+    private final Plan plan;
+    private final Ports ports;
+    private final RunState run;
+    private final Image image;
+    private final Gate gate;
+    private final Commands commands;
+    private final Watchdogs watchdogs;
+    private final Heartbeat heartbeat;
+    private final Recorder recorder;
+    private final Asking asking;
+    private long keptSignature;
+
+    /** Begins a run: what outlived the last one is restored, and every output is at rest. */
+    public Scan(final Plan plan, final Ports ports) {
+        this(plan, ports, plan.newRun(), plan.places().newImage(), new Commands(plan.places(), plan.names()));
+        final Optional<Kept> kept = ports.store().read();
+        plan.modes().restore(run, image, kept);
+        plan.guards().restore(run, kept.map(Kept::spent).orElse(List.of()));
+        keptSignature = signature();
+        gate.restAll();
+    }
+
+    private Scan(
+            final Plan plan, final Ports ports, final RunState run, final Image image, final Commands commands) {
+        this.plan = plan;
+        this.ports = ports;
+        this.run = run;
+        this.image = image;
+        this.commands = commands;
+        gate = new Gate(ports.pins(), restLevels(plan.places().outputs()));
+        heartbeat = new Heartbeat();
+        watchdogs = new Watchdogs(plan.holdUp(), ports.board(), heartbeat);
+        recorder = new Recorder(ports.journal());
+        asking = CueStage.asking(image);
+    }
+
+    /** A scan that goes on from here by itself, on other pins and for another journal. Waiting commands stay behind. */
+    public Scan fork(final Ports others) {
+        final Scan fork = new Scan(
+                plan, others, run.copy(), image.copy(), new Commands(plan.places(), plan.names()));
+        fork.keptSignature = keptSignature;
+        return fork;
+    }
+
+    /**
+     * Runs once. Returns the next moment at which a scan could differ, if no input, no command and no wall time that does not
+     * follow its course comes before it.
+     */
+    public long once(final long nowNs, final Wall wall) {
+        run.begin(nowNs);
+        image.begin();
+        watchdogs.proof().begin();
+        try {
+            restIfTheRelayMayHaveDropped();
+            inputs();
+            commands();
+            modes(wall);
+            cues();
+            guards();
+            drivers();
+            final boolean isBelieved = writePins();
+            if (isBelieved) {
+                watchdogs.feed(run, gate);
+            } else {
+                ports.board().feed(); // a stuck pin must not become a reboot loop (S10)
+            }
+        } catch (final RuntimeException broken) {
+            failToRest(broken);
+        }
+        keepLatches();
+        recorder.record(run, image);
+        return run.wakeNs();
+    }
+
+    /** Accounts for scans up to {@code lastScanNs} that would have changed nothing and were therefore not run. */
+    public void passOver(final long lastScanNs) {
+        plan.holdUp().passOver(run, lastScanNs);
+    }
+
+    private void restIfTheRelayMayHaveDropped() {
+        if (plan.holdUp().mayHaveDropped(run)) {
+            restEverything();
+            plan.holdUp().withhold(run);
+            plan.latches().faultController(run, image, "no scan for longer than the hold-up relay's drop-out");
+        }
+    }
+
+    private void inputs() {
+        plan.inputs().update(run, ports.pins(), image);
+        plan.holdUp().look(run, gate);
+        watchdogs.proof().mark(Step.INPUTS);
+    }
+
+    private void commands() {
+        plan.modes().commands(run, image, commands);
+        watchdogs.proof().mark(Step.COMMANDS);
+    }
+
+    private void modes(final Wall wall) {
+        final boolean wasFaulted = plan.latches().isControllerFaulted(run);
+        image.mayResetFault = plan.holdUp().mayReset(run, gate, isAllAtRest());
+        image.hasPassedDropTest = plan.holdUp().hasPassedDropTest(run);
+        plan.modes().update(run, image, wall);
+        if (wasFaulted && !plan.latches().isControllerFaulted(run)) {
+            plan.holdUp().release(run);
+        }
+        watchdogs.proof().mark(Step.MODES);
+    }
+
+    private void cues() {
+        plan.cues().update(run, image, asking);
+        plan.standing().update(run, image, plan.modes()::wantsHeat);
+        watchdogs.proof().mark(Step.CUES);
+    }
+
+    private void guards() {
+        plan.drivers().renew(run, image);
+        plan.guards().judge(run, image);
+        watchdogs.proof().mark(Step.GUARDS);
+    }
+
+    private void drivers() {
+        plan.drivers().update(run, image);
+        watchdogs.proof().mark(Step.DRIVERS);
+    }
+
+    /** Returns whether what can be read back agrees. */
+    private boolean writePins() {
+        if (ports.age().ageNs() > plan.periodNs() / 2) {
+            dropStarts(); // too old to act on, and rest is always right (S9); unproved, so nothing is fed
+            plan.pins().commit(run, image, gate, this::changed);
+        } else {
+            plan.pins().commit(run, image, gate, this::changed);
+            watchdogs.proof().mark(Step.PINS);
+        }
+        return isBelieved();
+    }
+
+    private void dropStarts() {
+        for (int output = 0; output < image.energised.length; output++) {
+            if (image.next[output] && !image.energised[output]) {
+                image.next[output] = false;
+                plan.drivers().rest(run, output);
+                image.note(new Event.Limited(run.atNs(), name(output), "late scan"));
+            }
+        }
+    }
+
+    private boolean isBelieved() {
+        for (int output = 0; output < image.energised.length; output++) {
+            final PinWriter.Belief belief = plan.pins().belief(run, image, gate, output);
+            if (belief == PinWriter.Belief.STUCK_ON) {
+                restEverything();
+                plan.holdUp().withhold(run);
+                plan.latches().faultController(run, image, name(output) + " is energised although it was put to rest");
+                return false;
+            }
+            if (belief == PinWriter.Belief.STUCK_OFF && !plan.latches().isOutputFaulted(run, output)) {
+                plan.latches().faultOutput(run, image, output, name(output) + " stays dead although it was energised");
+            }
+        }
+        return true;
+    }
+
+    private void changed(final int output, final boolean isEnergised) {
+        plan.guards().observe(run, output, isEnergised);
+        image.note(new Event.Switched(run.atNs(), name(output), isEnergised));
+    }
+
+    /** Any exception: everything rests and a fault latches, so that the next scan does not energise again (S9). */
+    private void failToRest(final RuntimeException broken) {
+        restEverything();
+        plan.holdUp().withhold(run);
+        plan.latches().faultController(run, image, "a scan failed: " + broken);
+    }
+
+    private void restEverything() {
+        gate.restAll();
+        plan.drivers().restAll(run);
+        for (int output = 0; output < image.energised.length; output++) {
+            image.next[output] = false;
+            image.permitted[output] = false;
+            if (image.energised[output]) {
+                image.energised[output] = false;
+                changed(output, false);
+            }
+        }
+    }
+
+    private void keepLatches() {
+        if (!run.hasChanged()) {
+            return;
+        }
+        final long signature = signature();
+        if (signature != keptSignature) {
+            keptSignature = signature;
+            ports.store().keep(plan.modes().kept(run, plan.guards().spent(run)));
+        }
+    }
+
+    private long signature() {
+        return 31 * plan.modes().signature(run) + plan.guards().spent(run).hashCode();
+    }
+
+    private boolean isAllAtRest() {
+        for (final boolean isEnergised : image.energised) {
+            if (isEnergised) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private String name(final int output) {
+        return plan.places().outputs().get(output).name();
+    }
+
+    /** Commands come in here, from any thread. */
+    public Commands commandDesk() {
+        return commands;
+    }
+
+    /** What energising requests must quote. */
+    public long latchGeneration() {
+        return plan.latches().generation(run);
+    }
+
+    /** The gate, for the supervisor. */
+    public Gate gate() {
+        return gate;
+    }
+
+    /** The count of proved scans, for the supervisor. */
+    public Heartbeat heartbeat() {
+        return heartbeat;
+    }
+
+    /** What the steps of the last scan passed to each other; for looking, by the scan's own thread. */
+    public Image image() {
+        return image;
+    }
+
+    /** The run's cells, for comparing; by the scan's own thread. */
+    public RunState run() {
+        return run;
+    }
+
+    public Plan plan() {
+        return plan;
+    }
+
+    /** Every reason why an output may not be energised now; by the scan's own thread. */
+    public List<Refusal> whyNot(final String output) {
+        return plan.guards().whyNot(run, image, plan.places().output(output));
+    }
+
+    private static boolean[] restLevels(final List<Output> outputs) {
+        final boolean[] levels = new boolean[outputs.size()];
+        for (int i = 0; i < levels.length; i++) {
+            levels[i] = outputs.get(i).restLevel().isHigh();
+        }
+        return levels;
+    }
+}
