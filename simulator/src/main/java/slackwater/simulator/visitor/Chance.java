@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.SplittableRandom;
 
 /**
- * One seeded stream. Built on nothing but the generator's raw numbers and strict mathematics, so that a draw is the same on
- * every Java version.
+ * One seeded stream. Built on nothing but the generator's raw numbers and strict mathematics, so that a draw is the
+ * same on every Java version.
  */
 final class Chance {
     /** Deviates beyond this many standard deviations are pulled in: nobody walks at half or twice their age's pace. */

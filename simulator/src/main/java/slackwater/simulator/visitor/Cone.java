@@ -3,8 +3,8 @@ package slackwater.simulator.visitor;
 import slackwater.model.Field;
 
 /**
- * A motion sensor's field with its angles worked out once, because it is asked at every scan. What lies exactly on the edge
- * is seen.
+ * A motion sensor's field with its angles worked out once, because it is asked at every scan. What lies exactly on the
+ * edge is seen.
  */
 public final class Cone {
     /** Rounding of the angles; far below any lens. */
@@ -32,7 +32,7 @@ public final class Cone {
         return new Cone(field);
     }
 
-    /** Whether a place on the plan is inside; heights are left out, as a sensor is hung to see the way's whole height. */
+    /** Whether a place on the plan is inside; heights are left out: a sensor is hung to see all of the way. */
     public boolean sees(final double xM, final double yM) {
         final double dxM = xM - atXM;
         final double dyM = yM - atYM;

@@ -21,7 +21,9 @@ final class Course {
     }
 
     /**
-     * @param behindM how far this member walks behind the front rank; they are here from when they step on the way themselves
+     * What of an outing one member does, from when they step on the way themselves.
+     *
+     * @param behindM how far they walk behind the front rank
      */
     static Course of(final Outing outing, final double lengthM, final double behindM) {
         final double paceMps = outing.paceMps();

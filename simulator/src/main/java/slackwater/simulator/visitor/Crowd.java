@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 
-/** All visitors of an evening, in the order in which they arrive; those who arrive together in the order of their ids. */
+/** All visitors of an evening, in the order in which they arrive; who arrive together, in the order of their ids. */
 public final class Crowd {
     /** The answer where nobody arrives any more. */
     public static final long NEVER = Long.MAX_VALUE;
@@ -92,7 +92,7 @@ public final class Crowd {
                 .toList());
     }
 
-    /** This crowd, and when all have left and a gap has passed, another; its ids and groups are counted on from here. */
+    /** This crowd, and when all have left and a gap has passed, another; its ids and groups count on from here. */
     public Crowd then(final Crowd next, final long gapNs) {
         if (isEmpty() || next.isEmpty()) {
             return isEmpty() ? next : this;

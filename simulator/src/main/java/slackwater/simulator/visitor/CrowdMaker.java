@@ -6,9 +6,10 @@ import java.util.Optional;
 import slackwater.model.WalkWay;
 
 /**
- * Draws an evening's visitors from a seed: groups arrive independently of each other (a Poisson process, handbook 5.5) and
- * walk at published speeds (handbook 5.4). Every concern has its own stream, and every group its own part of it, so that changing
- * a habit moves nothing but what it is about (S22).
+ * Draws an evening's visitors from a seed: groups arrive independently of each other (a Poisson process, handbook 5.5)
+ * and walk at published speeds (handbook 5.4). Every concern has its own stream, and every group its own part of it, so
+ * that changing a habit moves nothing but what it is about (S22). Groups do not see each other: a fast
+ * one walks through a slow one.
  */
 public final class CrowdMaker {
     /** A festival's main gate; more than this is a mistake in a rig. */

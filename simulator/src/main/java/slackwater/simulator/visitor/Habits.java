@@ -3,8 +3,8 @@ package slackwater.simulator.visitor;
 import java.util.List;
 
 /**
- * What the people of a neighbourhood do, as shares from 0 to 1. None of these figures has a published source (common practice,
- * no source); each can be changed by itself without moving what the others draw.
+ * What the people of a neighbourhood do, as shares from 0 to 1. None of these figures has a published source (common
+ * practice, no source); each can be changed by itself without moving when groups arrive.
  *
  * @param groupSizes weights of groups of 1, 2, 3 and so on
  * @param children of those who come along with an adult, how many are small children

@@ -7,7 +7,7 @@ import java.util.Arrays;
  * next; standing is two waypoints at one place. So nothing has to be stepped, and a forked run shares its visitors.
  */
 public final class Visitor {
-    /** Half of a body's depth, metres: a body is a circle of this radius on the plan (handbook 5.3 case 4 has 0.30 m). */
+    /** Half of a body's depth, metres (handbook 5.3 case 4 has 0.30 m): a body is a circle on the plan. */
     public static final double BODY_RADIUS_M = 0.15;
 
     private static final double NS_PER_S = 1e9;

@@ -10,8 +10,9 @@ import java.util.List;
 import slackwater.model.Walkers;
 
 /**
- * Measured positions of real people, from a text file: a line for each person and frame with id, frame, x, y and height,
- * separated by blanks. Lines beginning with # are headers, of which {@code # framerate: 25.00} is believed over the settings.
+ * Measured positions of real people, from a text file: a line for each person and frame with id, frame, x, y and
+ * height, separated by blanks. Lines beginning with # are headers, of which {@code # framerate: 25.00} is believed over
+ * the settings.
  *
  * @param crowd the people, the first frame at 0 ns
  * @param notes what was assumed, one line each, for the person who named the file

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import slackwater.model.Point;
 import slackwater.model.WalkWay;
 
-/** Bounds on drawn figures are four standard errors of their sample, once in 16,000 fair seeds outside; the seed is fixed. */
+/** Bounds on drawn figures are four standard errors: one fair seed in 16,000 lies outside, and the seed is fixed. */
 class CrowdMakerTest {
     private static final long SEED = 20_261_031;
     private static final int HOURS = 1000;
@@ -118,7 +118,7 @@ class CrowdMakerTest {
         assertThat(speedsMps[(int) (0.15 * speedsMps.length)]).isCloseTo(1.1491, within(0.01));
     }
 
-    /** Gates and others 2006 (abstract, handbook source S38): groups crossed 0.4 to 0.6 ft/s slower than individuals. */
+    /** Gates and others 2006 (the source of handbook 5.4 case 3): groups crossed 0.4 to 0.6 ft/s slower than one. */
     @Test
     void pairsOfAdultsAreAsMuchSlowerThanOneAsPublished() {
         final Habits pairs = new Habits(List.of(0.0, 1.0), 0, 0, 0, 0, 0, 0, 0);

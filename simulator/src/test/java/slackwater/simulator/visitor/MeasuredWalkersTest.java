@@ -13,33 +13,37 @@ import java.util.Optional;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestReporter;
 import slackwater.model.Point;
+import slackwater.model.Ray;
 import slackwater.model.WalkWay;
 import slackwater.model.Walkers;
 
 /**
- * The visitor model beside real people: walkers in a corridor, measured by camera by Forschungszentrum Jülich and distributed
- * with the PedPy library (MIT licence). Skipped where the files are not at hand; the property slackwater.walkers names their
- * folder.
+ * The visitor model beside real people: walkers in a corridor, measured by camera by Forschungszentrum Jülich and
+ * distributed with the PedPy library (MIT licence). Skipped where the files are not at hand; the property
+ * slackwater.walkers names their folder.
  */
 class MeasuredWalkersTest {
     private static final String PROPERTY = "slackwater.walkers";
+    private static final String NOT_HERE =
+            "measured walkers not here: no folder shared/data/walkers beside a parent folder, and -D" + PROPERTY
+                    + " names none; these tests are skipped";
+    private static final System.Logger LOG = System.getLogger(MeasuredWalkersTest.class.getName());
     private static final Point NOWHERE = new Point(0, 0);
     private static final long SEED = 20_261_031;
 
     /** What the model draws under the sparse file's conditions, many times its length so that chance hardly counts. */
-    private static final long DRAWN_NS = 64_000_000_000L * 100;
+    private static final long DRAWN_NS = 64_000_000_000L * 40;
 
     private Path folder = Path.of("");
 
     @BeforeEach
     void findTheFiles() {
         final Optional<Path> found = folder();
-        Assumptions.assumeTrue(
-                found.isPresent(),
-                "measured walkers not here: no folder shared/data/walkers beside a parent folder, and -D" + PROPERTY
-                        + " names none");
+        if (found.isEmpty()) {
+            LOG.log(System.Logger.Level.WARNING, NOT_HERE);
+        }
+        Assumptions.assumeTrue(found.isPresent(), NOT_HERE);
         folder = found.orElseThrow();
     }
 
@@ -111,60 +115,66 @@ class MeasuredWalkersTest {
     }
 
     @Test
-    void drawnAdultsWhoWalkAloneHaveTheMeasuredMedianSpeedWithinTenPercent(final TestReporter reporter)
-            throws IOException {
+    void drawnAdultsWhoWalkAloneHaveTheMeasuredMedianSpeedWithinTenPercent() throws IOException {
         final double measuredMps = figures(sparse()).medianSpeedMps().orElseThrow();
         final double drawnMps =
                 figures(drawnLike(sparse(), Habits.CORRIDOR)).medianSpeedMps().orElseThrow();
-        report(reporter, "median speed, m/s: measured %.3f, drawn adults alone %.3f", measuredMps, drawnMps);
+        report("median speed, m/s: measured %.3f, drawn adults alone %.3f", measuredMps, drawnMps);
         assertThat(drawnMps / measuredMps).isBetween(0.9, 1.1);
     }
 
     /** An evening's adults are slower than the laboratory's: they walk in groups, lead children and stop to look. */
     @Test
-    void drawnAdultsOfAnEveningAreSlowerThanTheMeasuredByWhatGroupsAndStopsCost(final TestReporter reporter)
-            throws IOException {
+    void drawnAdultsOfAnEveningAreSlowerThanTheMeasuredByWhatGroupsAndStopsCost() throws IOException {
         final double measuredMps = figures(sparse()).medianSpeedMps().orElseThrow();
         final Crowd usual = drawnLike(sparse(), Habits.USUAL).only(visitor -> visitor.being() == Being.ADULT);
         final Crowd through =
                 drawnLike(sparse(), Habits.USUAL.withLingering(0)).only(visitor -> visitor.being() == Being.ADULT);
         final double usualMps = figures(usual).medianSpeedMps().orElseThrow();
         final double throughMps = figures(through).medianSpeedMps().orElseThrow();
-        report(reporter, "median speed, m/s: drawn adults %.3f, without lingering %.3f", usualMps, throughMps);
+        report("median speed, m/s: drawn adults %.3f, without lingering %.3f", usualMps, throughMps);
         assertThat(usualMps).isLessThan(throughMps);
         assertThat(throughMps).isLessThan(measuredMps);
         assertThat(throughMps / measuredMps).isGreaterThan(0.8);
     }
 
-    /** Measured people do not arrive quite at random: nobody walks into the one before, so the middle gap is wider. */
     @Test
-    void drawnPeopleFollowEachOtherAtTheMeasuredHeadwayWithinATenthOfASecond(final TestReporter reporter)
-            throws IOException {
+    void drawnPeopleFollowEachOtherAtTheMeasuredHeadwayWithinTenPercent() throws IOException {
         for (final Crowd measured : List.of(sparse(), wide())) {
-            final CrowdFigures real = figures(measured);
-            final CrowdFigures drawn = figures(drawnLike(measured, Habits.CORRIDOR));
-            final double realS = real.medianHeadwayS().orElseThrow();
-            final double drawnS = drawn.medianHeadwayS().orElseThrow();
-            report(reporter, "median headway, s: measured %.3f, drawn %.3f", realS, drawnS);
-            report(
-                    reporter,
-                    "median spacing, m: measured %.3f, drawn %.3f",
-                    real.medianSpacingM().orElseThrow(),
-                    drawn.medianSpacingM().orElseThrow());
-            assertThat(drawnS).isCloseTo(realS, within(0.1));
+            final double measuredS = figures(measured).medianHeadwayS().orElseThrow();
+            final double drawnS = figures(drawnLike(measured, Habits.CORRIDOR))
+                    .medianHeadwayS()
+                    .orElseThrow();
+            report("median headway, s: measured %.3f, drawn %.3f", measuredS, drawnS);
+            assertThat(drawnS / measuredS).isBetween(0.9, 1.1);
         }
     }
 
-    private static void report(
-            final TestReporter reporter, final String format, final double first, final double second) {
-        reporter.publishEntry(String.format(Locale.ROOT, format, first, second));
+    /** A known limit of the model: drawn groups do not see each other, so they come closer than real people do. */
+    @Test
+    void drawnPeopleKeepTheMeasuredDistanceWithinTwentyPercent() throws IOException {
+        for (final Crowd measured : List.of(sparse(), wide())) {
+            final double measuredM = figures(measured).medianSpacingM().orElseThrow();
+            final double drawnM = figures(drawnLike(measured, Habits.CORRIDOR))
+                    .medianSpacingM()
+                    .orElseThrow();
+            report("median spacing, m: measured %.3f, drawn %.3f", measuredM, drawnM);
+            assertThat(drawnM / measuredM).isBetween(0.8, 1.2);
+        }
     }
 
-    /** A draw with as many groups a second as there were people measured, on a way as wide as the sparse file's. */
+    private static void report(final String format, final double first, final double second) {
+        LOG.log(System.Logger.Level.INFO, String.format(Locale.ROOT, format, first, second));
+    }
+
+    /** A draw with as many groups a second as people were measured, on a way as wide as they walked. */
     private static Crowd drawnLike(final Crowd measured, final Habits habits) {
-        final double measuredNs = measured.lastLeavesNs() - measured.visitor(0).arrivesNs();
-        final double perHour = measured.size() / measuredNs * 3.6e12;
-        final WalkWay corridor = new WalkWay(List.of(new Point(-6, 1.2), new Point(8, 1.2)), 1.8, perHour);
-        return CrowdMaker.draw(corridor, habits, SEED, 0, DRAWN_NS);
+        final int last = measured.size() - 1;
+        final double spanNs =
+                measured.visitor(last).arrivesNs() - measured.visitor(0).arrivesNs();
+        final Ray across = CrowdFigures.midLine(measured);
+        final double widthM = across.from().distanceM(across.to()) + 2 * Ranks.FROM_EDGE_M;
+        final List<Point> points = List.of(new Point(0, 0), new Point(14, 0));
+        return CrowdMaker.draw(new WalkWay(points, widthM, last / spanNs * 3.6e12), habits, SEED, 0, DRAWN_NS);
     }
 }
