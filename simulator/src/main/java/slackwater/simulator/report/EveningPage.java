@@ -62,12 +62,12 @@ public final class EveningPage {
                     + (isBad ? " <span class=\"bad-word\">with a violation</span>" : "") + "</summary>\n"
                     + "<div class=\"scroll\">\n"
                     + new LanePicture(story, axis, gapPx)
-                            .draw(LanePicture.changing(story, axis), "The lanes that change from " + span)
+                            .draw(LanePicture.worthDrawing(story, axis), "The lanes that change from " + span)
                     + "</div>\n</details>\n");
         }
         return parts.isEmpty()
                 ? ""
                 : "<h2>Five minutes at a time</h2>\n<p class=\"quiet\">Around violations, and where most happened. "
-                        + "Only lanes that change are drawn.</p>\n" + String.join("", parts);
+                        + "Lanes in which nothing happens are left out.</p>\n" + String.join("", parts);
     }
 }

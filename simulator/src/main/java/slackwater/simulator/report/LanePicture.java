@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** A stretch of a run as one picture: a clock axis, and the lanes of each group under its name. */
 final class LanePicture {
@@ -92,19 +93,25 @@ final class LanePicture {
         return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME - 1) + "…";
     }
 
-    /** The lanes that change in a stretch. */
-    static List<Integer> changing(final Story story, final Axis axis) {
+    /** The lanes that change in a stretch or carry a mark in it, and the modes, without which neither is understood. */
+    static List<Integer> worthDrawing(final Story story, final Axis axis) {
         final List<Integer> lanes = new ArrayList<>();
         for (int lane = 0; lane < story.size(); lane++) {
-            final Lanes.Track track = story.track(lane);
-            boolean isChanging = false;
-            for (int change = 0; change < track.size() && !isChanging; change++) {
-                isChanging = track.fromNs(change) > axis.fromNs() && axis.holds(track.fromNs(change));
-            }
-            if (isChanging) {
+            final boolean isMarked = Stream.concat(story.violations(lane).stream(), story.refusals(lane).stream())
+                    .anyMatch(mark -> axis.holds(mark.atNs()));
+            if (isMarked || story.lane(lane).sort() == Lane.Sort.MODE || isChanging(story.track(lane), axis)) {
                 lanes.add(lane);
             }
         }
         return List.copyOf(lanes);
+    }
+
+    private static boolean isChanging(final Lanes.Track track, final Axis axis) {
+        for (int change = 0; change < track.size(); change++) {
+            if (track.fromNs(change) > axis.fromNs() && axis.holds(track.fromNs(change))) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -7,7 +7,7 @@ import java.util.Locale;
 /** The shape of one lane's signal. Sorts differ in shape, so that no colour is needed to tell them apart. */
 final class LaneShapes {
     private static final double COUNT_ROOM_PX = 34;
-    private static final double LETTER_PX = 7.6;
+    private static final double LETTER_PX = 7.5;
     private static final int PIN_PX = 14;
     private static final int INPUT_PX = 10;
     private static final int MODE_PX = 17;
@@ -69,12 +69,16 @@ final class LaneShapes {
                 bands.append(Svg.box(leftPx + 0.5, basePx - MODE_PX + 0.5, Math.max(0.1, widthPx), MODE_PX - 1));
                 lastPx = leftPx;
             }
-            final String word = lane.words().get((int) track.value(change));
-            if (widthPx >= word.length() * LETTER_PX + 10) {
-                words.append(Svg.words("word", leftPx + 5, basePx - 4, word));
-            }
+            words.append(word(lane.words().get((int) track.value(change)), leftPx, widthPx, basePx));
         }
         return Svg.path("mode", bands.toString()) + words;
+    }
+
+    /** As much of a word as its band holds, or nothing where that would not be understood. */
+    private static String word(final String word, final double leftPx, final double widthPx, final int basePx) {
+        final int room = (int) ((widthPx - 8) / LETTER_PX);
+        final String seen = room >= word.length() ? word : room >= 4 ? word.substring(0, room - 1) + "…" : "";
+        return seen.isEmpty() ? "" : Svg.words("word", leftPx + 4, basePx - 4, seen);
     }
 
     /** Lowest and highest value in each column of pixels, so that no short dip is lost. */

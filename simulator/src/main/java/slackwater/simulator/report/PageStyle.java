@@ -12,7 +12,8 @@ final class PageStyle {
             .quiet{color:var(--quiet)}
             .verdict{font-size:18px;margin:14px 0 18px;padding:10px 14px;border:1px solid var(--quiet);border-radius:6px}
             .verdict.bad{border:2px solid var(--violation);color:var(--violation);font-weight:600}
-            .tables{display:grid;grid-template-columns:repeat(auto-fit,minmax(310px,1fr));gap:8px 36px;align-items:start}
+            .tables{columns:3 380px;column-gap:40px}
+            .tables table{break-inside:avoid;margin-bottom:18px}
             table{border-collapse:collapse;width:100%;margin:0 0 12px}
             caption{text-align:left;font-weight:600;padding:4px 0;border-bottom:1px solid var(--quiet)}
             th,td{text-align:left;font-weight:400;padding:3px 8px 3px 0;vertical-align:top;
@@ -29,6 +30,7 @@ final class PageStyle {
             summary:focus-visible{outline:2px solid var(--text);outline-offset:2px}
             .digest{font-family:"DejaVu Sans Mono",monospace;font-size:13px;overflow-wrap:anywhere}
             svg{display:block;background:var(--ground)}
+            .verdict svg{display:inline-block;vertical-align:-3px;width:28px}
             svg text{font:13px "DejaVu Sans","Liberation Sans",Verdana,sans-serif;fill:var(--text)}
             svg text.sort,svg text.tick,svg text.word,svg text.count{font-size:12px}
             svg text.sort,svg text.tick{fill:var(--quiet)}

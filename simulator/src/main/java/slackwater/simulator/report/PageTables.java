@@ -58,7 +58,7 @@ final class PageTables {
                 + row("Visitors", Summary.grouped(visits.visitors()))
                 + row("Groups", Summary.grouped(visits.groups()))
                 + row("Groups greeted", Summary.greeted(visits))
-                + row("Near misses in a moving prop's reach", Summary.grouped(visits.nearMisses()))
+                + row("Near misses: in a moving prop's reach", Summary.grouped(visits.nearMisses()))
                 + row("Startled by mistake", Summary.grouped(visits.startledByMistake()))
                 + row("Everything at rest", Summary.percent(evening.tallies().restShare()))
                 + "</table>\n";

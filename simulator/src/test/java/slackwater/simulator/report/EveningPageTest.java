@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
@@ -53,6 +54,7 @@ class EveningPageTest {
     @Test
     void fourHoursWithThirtySixThousandPulsesStayBelowTheLargestSize() throws IOException {
         final String page = page(SyntheticEvening.bad(), SyntheticEvening.lanes(2000));
+        Files.writeString(Path.of("target", "evening-dense.html"), page);
         assertThat(page.getBytes(StandardCharsets.UTF_8)).hasSizeLessThan(EveningPage.LARGEST_BYTES);
         assertThat(page).contains(">2 000 times</text>");
     }
@@ -66,7 +68,7 @@ class EveningPageTest {
 
     /** Each lane goes on every 40 s for 14 s: a pixel of four hours is 14.4 s, so that hardly a block merges. */
     private static Lanes manyLanes(final int count) {
-        final LaneRecorder recorder = new LaneRecorder(java.util.stream.IntStream.range(0, count)
+        final LaneRecorder recorder = new LaneRecorder(IntStream.range(0, count)
                 .mapToObj(lane -> Lane.bit("bank", "output-" + lane, Lane.Sort.PIN))
                 .toList());
         for (long s = 0; s < 14_400; s += 40) {
@@ -78,6 +80,18 @@ class EveningPageTest {
             }
         }
         return recorder.until(4 * SyntheticEvening.H_NS);
+    }
+
+    @Test
+    void aValveThatHangsThroughItsViolationIsDrawnInItsFiveMinutesThoughItDoesNotChangeThere() {
+        final LaneRecorder recorder = new LaneRecorder(List.of(
+                Lane.bit("north", "north-clam-lid", Lane.Sort.PIN), Lane.bit("north", "north-horn", Lane.Sort.PIN)));
+        recorder.bit(0, 0, true);
+        recorder.bit(1, 0, true);
+        final Story story = new Story(SyntheticEvening.bad(), recorder.until(SyntheticEvening.H_NS));
+        final long violatedAtNs = 3130 * SyntheticEvening.S_NS;
+        assertThat(LanePicture.worthDrawing(story, new Axis(violatedAtNs - 1, violatedAtNs + 1, 0, 100)))
+                .containsExactly(0);
     }
 
     @Test

@@ -3,6 +3,7 @@ package slackwater.simulator.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -65,6 +66,6 @@ class LaneRecorderTest {
     }
 
     private static Lane words(final int count) {
-        return Lane.words("yard", "mode", Lane.Sort.MODE, java.util.Collections.nCopies(count, "w"));
+        return Lane.words("yard", "mode", Lane.Sort.MODE, Collections.nCopies(count, "w"));
     }
 }
