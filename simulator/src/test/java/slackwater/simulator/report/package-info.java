@@ -1,0 +1,4 @@
+@NullMarked
+package slackwater.simulator.report;
+
+import org.jspecify.annotations.NullMarked;
