@@ -97,7 +97,7 @@ final class OwnLimitsTest {
     void a_fourth_start_exactly_a_span_after_the_first_is_allowed_and_a_nanosecond_sooner_is_not() {
         final Run at = Run.armed(threeStarts());
         final Run before = Run.armed(threeStarts());
-        for (int start = 0; start < 3; start++) {
+        for (long start = 0; start < 3; start++) {
             at.pulse("lid", 1 + start * 100 * MS, start * 100 * MS + 50 * MS);
             before.pulse("lid", 1 + start * 100 * MS, start * 100 * MS + 50 * MS);
         }

@@ -69,7 +69,7 @@ final class TrippingTest {
                         .on("mist", 1500 * MS)
                         .found())
                 .containsExactly("trip mist 1500000000");
-        // Its scans are at 1009, 1499 and 1509 ms: the cause of 1000 ms was first sampled at 1009 ms, or 9 ms old.
+        // A scan a nanosecond sooner took its first sample of the cause almost a whole period after the change.
         assertThat(wet(Begun.REST)
                         .inactive("water", 1000 * MS)
                         .on("mist", 1500 * MS - 1)
