@@ -4,8 +4,8 @@ import java.util.Arrays;
 import slackwater.model.Input;
 
 /**
- * Reset buttons and arm keys as their pins show them. A reset is a release after a press that lasted its proving time, of a
- * button seen open before (S4); an arm is the edge to active.
+ * Reset buttons and arm keys as their pins show them. A reset is a release after a press that lasted its proving
+ * time, of a button seen open before (S4); an arm is the edge to active.
  */
 final class Buttons {
     private final Wiring wiring;

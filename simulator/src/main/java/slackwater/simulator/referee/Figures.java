@@ -6,8 +6,8 @@ import java.util.List;
  * What a run amounted to, up to the last look.
  *
  * @param outputs one for each output, in the order of the rig
- * @param worstStopToRestNs longest time from the opening of the stop loop, as a controller's own pin shows it, until all
- *     that controller's output pins were at rest; {@link Long#MAX_VALUE} where one never came to rest; 0 without a stop
+ * @param worstStopToRestNs longest time from the opening of the stop loop, as a controller's own pin shows it, until
+ *     all that controller's output pins were at rest; {@link Long#MAX_VALUE} where one never came to rest; 0 without a stop
  */
 public record Figures(List<OfOutput> outputs, long worstStopToRestNs) {
 

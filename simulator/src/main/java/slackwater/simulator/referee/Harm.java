@@ -16,8 +16,9 @@ final class Harm extends Rule {
     static final double CAUTION_J = 1.69;
 
     /**
-     * Discs whose water runs out while they run stand it for a moment, and ripples uncover them for tenths of a second; a
-     * level switch sits above them, so a second is far more than a rig that works will need. Common practice, no source.
+     * Discs whose water runs out while they run stand it for a moment, and ripples uncover them for tenths of a
+     * second; a level switch sits above them, so a second is far more than a rig that works will need. Common
+     * practice, no source.
      */
     static final long DRY_TOLERATED_NS = 1_000_000_000L;
 

@@ -153,8 +153,8 @@ final class Levels {
     }
 
     /**
-     * Whether a controller whose scan is now has certainly sampled it in this sense for its proving time. It samples only
-     * whole periods ago, so what it saw first may be almost one period younger than the edge.
+     * Whether a controller whose scan is now has certainly sampled it in this sense for its proving time. It samples
+     * only whole periods ago, so what it saw first may be almost one period younger than the edge.
      */
     boolean isSampledProven(final int sense, final boolean wanted) {
         final Input.Proving proving = wiring.senses().get(sense).input().proving();

@@ -3,7 +3,9 @@ package slackwater.simulator.referee;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A locked output, or any in a locked zone, rests within one period and does not start until every name is off (S4). */
+/**
+ * A locked output, or any in a locked zone, rests within one period and does not start until every name is off (S4).
+ */
 final class Lockouts extends Rule {
     /** One name on one output. */
     private record Lock(String target, String who) {}

@@ -7,7 +7,10 @@ import slackwater.model.Output;
 import slackwater.model.event.Spans;
 import slackwater.model.kind.Family;
 
-/** What each output may do by itself: longest on, shortest off, starts within a time, run time, one shot (S11, S12, S15). */
+/**
+ * What each output may do by itself: longest on, shortest off, starts within a time, run time, one shot (S11, S12,
+ * S15).
+ */
 final class OwnLimits extends Rule {
     private final long[] longestOnNs;
     private final long[] shortestOffNs;

@@ -6,9 +6,9 @@ import slackwater.model.Condition;
 import slackwater.model.Interlock;
 
 /**
- * A permissive on one controller. No allowance to start: at that moment every condition must have been electrically true
- * for its proving time. One period to end, where a stroke begun must rest: from the first level that disagrees, even if it
- * comes back at once (S7).
+ * A permissive on one controller. No allowance to start: at that moment every condition must have been electrically
+ * true for its proving time. One period to end, where a stroke begun must rest: from the first level that disagrees,
+ * even if it comes back at once (S7).
  */
 final class Permission extends Rule {
     private final String name;

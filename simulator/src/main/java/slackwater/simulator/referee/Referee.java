@@ -6,9 +6,10 @@ import slackwater.model.Rig;
 import slackwater.simulator.yard.Truth;
 
 /**
- * Judges a run from the pins and the plants alone (S20). Allowance: one scan period to end, none to start. Levels hold from
- * one look until the next, so it must be told of every change, inputs no later than the outputs that follow from them; and
- * it must be shown the yard at {@link #wakeNs()} even if nothing changed. Not safe for several threads.
+ * Judges a run from the pins and the plants alone (S20). Allowance: one scan period to end, none to start. Levels
+ * hold from one look until the next, so it must be told of every change, inputs no later than the outputs that follow
+ * from them; and it must be shown the yard at {@link #wakeNs()} even if nothing changed. Not safe for several
+ * threads.
  */
 public final class Referee {
     private final Wiring wiring;

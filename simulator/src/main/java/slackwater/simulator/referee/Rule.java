@@ -3,8 +3,8 @@ package slackwater.simulator.referee;
 import slackwater.simulator.yard.Truth;
 
 /**
- * One rule, told of every change. Its own memory is its own; what it reads of the levels is handed to it, so that a copy
- * of the whole is a copy of each part.
+ * One rule, told of every change. Its own memory is its own; what it reads of the levels is handed to it, so that a
+ * copy of the whole is a copy of each part.
  */
 abstract class Rule {
 

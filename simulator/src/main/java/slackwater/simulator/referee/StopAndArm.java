@@ -6,9 +6,10 @@ import slackwater.model.kind.Family;
 import slackwater.model.kind.InputFamily;
 
 /**
- * Stop and arming (S4, S6; handbook 6.5: releasing the stop permits a restart and starts nothing). Each controller is held
- * to the loop as its own pin shows it: an open loop shows on all of them, a broken sense wire on one. After a stop nothing
- * starts until that controller is reset with the loop closed, and nothing that moves until its zone is armed after that.
+ * Stop and arming (S4, S6; handbook 6.5: releasing the stop permits a restart and starts nothing). Each controller is
+ * held to the loop as its own pin shows it: an open loop shows on all of them, a broken sense wire on one. After a
+ * stop nothing starts until that controller is reset with the loop closed, and nothing that moves until its zone is
+ * armed after that.
  */
 final class StopAndArm extends Rule {
     /** What may hurt or startle, and so waits for the first arming and for the end of its warning. */

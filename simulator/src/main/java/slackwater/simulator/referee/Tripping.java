@@ -4,9 +4,9 @@ import slackwater.model.Begun;
 import slackwater.model.Interlock;
 
 /**
- * A trip on one controller. It counts as latched once its conditions have held so long that the controller has sampled and
- * proven them whatever the phase of its scans. A start is also judged by what a scan at that very moment has surely
- * sampled. It is cleared by a reset with the cause gone.
+ * A trip on one controller. It counts as latched once its conditions have held so long that the controller has
+ * sampled and proven them whatever the phase of its scans. A start is also judged by what a scan at that very moment
+ * has surely sampled. It is cleared by a reset with the cause gone.
  */
 final class Tripping extends Rule {
     private final String name;
