@@ -1,0 +1,35 @@
+package slackwater.simulator.referee;
+
+/** The words by which violations name the rule that was broken. */
+public final class RuleWords {
+    /** Energised longer than its longest on and one scan period. */
+    public static final String LONGEST_ON = "longest-on";
+    /** Energised again before its shortest off. */
+    public static final String SHORTEST_OFF = "shortest-off";
+    /** More starts than allowed within a time. */
+    public static final String STARTS = "starts";
+    /** A bought prop was pulsed again while it still ran. */
+    public static final String STILL_RUNNING = "still-running";
+    /** A release was energised again without having been hung. */
+    public static final String SPENT = "spent";
+
+    public static final String EXCLUSION = "exclusion";
+    public static final String PERMISSIVE = "permissive";
+    public static final String TRIP = "trip";
+    public static final String LOAD_LIMIT = "load-limit";
+    public static final String FLASH_LIMIT = "flash-limit";
+    /** Energised although the stop loop was open, or had been and nobody had reset it. */
+    public static final String STOP = "stop";
+    /** Something that can hurt or startle moved before anybody armed, or before the warning was over. */
+    public static final String BEFORE_ARM = "before-arm";
+
+    public static final String LOCKOUT = "lockout";
+    /** The pump ran into a block that was not hot enough. */
+    public static final String COLD_PUMP = "cold-pump";
+    /** The mister's discs ran without water. */
+    public static final String DRY_MIST = "dry-mist";
+    /** A stroke that began with somebody in the reach moved above the caution energy while somebody was there. */
+    public static final String MOVED_INTO_PERSON = "moved-into-person";
+
+    private RuleWords() {}
+}
