@@ -55,6 +55,11 @@ public final class VirtualPins implements Pins {
         return true;
     }
 
+    /** Lets a line go to its other level and back before the next sample. */
+    public void pulse(final int input) {
+        edge[input] = true;
+    }
+
     /** Whether any line has changed since the last sample. */
     public boolean hasNews() {
         for (final boolean changed : edge) {
