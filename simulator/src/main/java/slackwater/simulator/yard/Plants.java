@@ -176,11 +176,7 @@ final class Plants {
     private void addInput(final int index, final Input input) {
         switch (input.family()) {
             case MOTION -> motions.add(add(new MotionSensor(index, input, seed, slots)));
-            case PRESSURE -> {
-                final String controller =
-                        input.controllers().isEmpty() ? "" : input.controllers().get(0);
-                add(new PressureSwitch(index, input, sectionOf(input.zone(), controller)));
-            }
+            case PRESSURE -> add(new PressureSwitch(index, input, sectionFor(input)));
             case LEVEL ->
                 named(input.facts().text(Fact.OF))
                         .flatMap(this::tray)
@@ -194,6 +190,17 @@ final class Plants {
                 // Beams are added last, after all that can send fog; the others follow a hand at once.
             }
         }
+    }
+
+    /** The hoses of the air supply that a pressure switch names, or those that are nearest to it. */
+    private AirSection sectionFor(final Input input) {
+        final Optional<String> named = input.facts().text(Fact.OF);
+        for (int i = 0; i < supplies.size(); i++) {
+            if (named.isPresent() && named.get().equals(supplies.get(i).name())) {
+                return sections.get(i);
+            }
+        }
+        return sectionOf(input.zone(), String.join(" ", input.controllers()));
     }
 
     /** The hoses of the same zone, else of the same controller, else the first. */

@@ -90,6 +90,26 @@ final class YardAirTest {
     }
 
     @Test
+    void aPressureSwitchThatNamesItsAirSupplyFollowsThatOne() {
+        final Yard yard = new Yard(
+                new RigWords()
+                        .controller("porch", false)
+                        .output(Family.AIR_SUPPLY, "near")
+                        .output(Family.AIR_SUPPLY, "far")
+                        .input(InputFamily.PRESSURE, "far-ok", Fact.OF, "far")
+                        .rig(),
+                Crowd.NOBODY,
+                1);
+
+        yard.setOutputHigh(0, true);
+        yard.step(3 * S);
+        assertThat(yard.isActive(0)).isFalse();
+        yard.setOutputHigh(1, true);
+        yard.step(6 * S);
+        assertThat(yard.isActive(0)).isTrue();
+    }
+
+    @Test
     void everyStrokeTakesItsFreeAirFromTheTankOnce() {
         final Yard yard = yardWithAir(AIR);
 
