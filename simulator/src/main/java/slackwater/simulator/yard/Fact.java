@@ -1,0 +1,37 @@
+package slackwater.simulator.yard;
+
+import java.time.Duration;
+import slackwater.model.Facts;
+
+/** The keys of kinds that the plants read, in one place, with the times among them in seconds. */
+final class Fact {
+    static final String AIR_PER_STROKE = "air-per-stroke";
+    static final String BLOCK = "block";
+    static final String HEATED_BY = "heated-by";
+    static final String HOLDS = "holds";
+    static final String MOVING_MASS = "moving-mass";
+    static final String OF = "of";
+    static final String ONE_PULSE = "one-pulse";
+    static final String PULSE = "pulse";
+    static final String RETURNS_IN = "returns-in";
+    static final String RUN_TIME = "run-time";
+    static final String SET_POINT = "set-point";
+    static final String STROKES_IN = "strokes-in";
+    static final String TRAVEL = "travel";
+    static final String USES = "uses";
+    static final String WARMS_IN = "warms-in";
+
+    private Fact() {}
+
+    static double secondsOr(final Facts facts, final String key, final double assumedS) {
+        return facts.duration(key).map(Fact::seconds).orElse(assumedS);
+    }
+
+    static double seconds(final Duration time) {
+        return time.toNanos() / State.NS_PER_S;
+    }
+
+    static long nanos(final double seconds) {
+        return StrictMath.round(seconds * State.NS_PER_S);
+    }
+}

@@ -1,0 +1,229 @@
+package slackwater.simulator.yard;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import slackwater.model.Air;
+import slackwater.model.Input;
+import slackwater.model.Output;
+import slackwater.model.Rig;
+import slackwater.model.kind.Family;
+import slackwater.model.kind.InputFamily;
+import slackwater.simulator.visitor.Crowd;
+
+/** All plants of a rig, in the order in which they are stepped: causes before what they act on, sensors last. */
+final class Plants {
+    /** Where a rig tells nothing of its air, it has enough of it at this gauge pressure (common practice, no source). */
+    private static final double USUAL_WORKING_PA = 250_000;
+
+    private final Rig rig;
+    private final long seed;
+    private final Slots slots;
+    private final List<Plant> inOrder = new ArrayList<>();
+    private final List<AirSection> sections = new ArrayList<>();
+    private final List<Output> supplies = new ArrayList<>();
+    private final Map<Integer, HeaterBlock> heaters = new HashMap<>();
+    private final Map<Integer, WaterTray> trays = new HashMap<>();
+    private final Map<Integer, Release> releases = new HashMap<>();
+    private final Map<Integer, Prop> props = new HashMap<>();
+    private final List<Beam> beams = new ArrayList<>();
+    private final List<MotionSensor> motions = new ArrayList<>();
+    private final Optional<Tank> tank;
+
+    Plants(final Rig rig, final Crowd crowd, final long seed) {
+        this.rig = rig;
+        this.seed = seed;
+        slots = new Slots(rig);
+        inOrder.add(new Lookout(rig, crowd));
+        tank = rig.surroundings().air().map(air -> add(new Tank(air, slots)));
+        addSections();
+        for (int i = 0; i < rig.inputs().size(); i++) {
+            if (rig.inputs().get(i).family() == InputFamily.BEAM) {
+                beams.add(new Beam(i, rig.inputs().get(i), slots));
+            }
+        }
+        addHeaters();
+        for (int i = 0; i < rig.outputs().size(); i++) {
+            addOutput(i, rig.outputs().get(i));
+        }
+        for (int i = 0; i < rig.inputs().size(); i++) {
+            addInput(i, rig.inputs().get(i));
+        }
+        inOrder.addAll(beams);
+    }
+
+    /** Everything as it stands before the evening: tank and trays full, nothing energised. */
+    State begin() {
+        final State state = slots.newState();
+        tank.ifPresent(store ->
+                store.fill(state, rig.surroundings().air().map(Air::cutOutPa).orElse(0.0)));
+        sections.forEach(section -> section.begin(state));
+        trays.values().forEach(tray -> tray.fill(state));
+        motions.forEach(motion -> motion.begin(state));
+        return state;
+    }
+
+    List<Plant> inOrder() {
+        return List.copyOf(inOrder);
+    }
+
+    Optional<Tank> tank() {
+        return tank;
+    }
+
+    List<AirSection> sections() {
+        return sections;
+    }
+
+    Optional<Prop> prop(final int output) {
+        return Optional.ofNullable(props.get(output));
+    }
+
+    Optional<WaterTray> tray(final int output) {
+        return Optional.ofNullable(trays.get(output));
+    }
+
+    Optional<Release> release(final int output) {
+        return Optional.ofNullable(releases.get(output));
+    }
+
+    Optional<HeaterBlock> heater(final int output) {
+        return Optional.ofNullable(heaters.get(output));
+    }
+
+    /** The block that a pump is heated by. */
+    Optional<HeaterBlock> heaterOf(final Output pump) {
+        return named(pump.facts().text(Fact.HEATED_BY)).flatMap(this::heater);
+    }
+
+    /** The release that a button confirms. */
+    Optional<Release> hungBy(final Input button) {
+        return button.use() == Input.Use.HUNG
+                ? named(button.facts().text(Fact.OF)).flatMap(this::release)
+                : Optional.empty();
+    }
+
+    private <P extends Plant> P add(final P plant) {
+        inOrder.add(plant);
+        return plant;
+    }
+
+    private void addSections() {
+        final double workingPa = rig.surroundings().air().map(Air::workingPa).orElse(USUAL_WORKING_PA);
+        for (int i = 0; i < rig.outputs().size(); i++) {
+            if (rig.outputs().get(i).family() == Family.AIR_SUPPLY) {
+                supplies.add(rig.outputs().get(i));
+                sections.add(add(new AirSection(OptionalInt.of(i), workingPa, tank, slots)));
+            }
+        }
+        final boolean usesAir = tank.isPresent()
+                || rig.outputs().stream().anyMatch(output -> output.family() == Family.VALVE)
+                || rig.inputs().stream().anyMatch(input -> input.family() == InputFamily.PRESSURE);
+        if (sections.isEmpty() && usesAir) {
+            sections.add(add(new AirSection(OptionalInt.empty(), workingPa, tank, slots)));
+        }
+    }
+
+    private void addHeaters() {
+        for (int i = 0; i < rig.outputs().size(); i++) {
+            final Output heater = rig.outputs().get(i);
+            if (heater.family() == Family.HEATER) {
+                heaters.put(i, add(new HeaterBlock(i, heater, pumpsOf(heater.name()), slots)));
+            }
+        }
+    }
+
+    private List<Integer> pumpsOf(final String heater) {
+        final List<Integer> pumps = new ArrayList<>();
+        for (int i = 0; i < rig.outputs().size(); i++) {
+            final Optional<String> by = rig.outputs().get(i).facts().text(Fact.HEATED_BY);
+            if (by.isPresent() && by.get().equals(heater)) {
+                pumps.add(i);
+            }
+        }
+        return pumps;
+    }
+
+    private void addOutput(final int index, final Output output) {
+        switch (output.family()) {
+            case VALVE -> addValve(index, output);
+            case PUMP -> add(new FogPump(index, heaterOf(output), FogPump.near(output, beams), seed, slots));
+            case MISTER -> trays.put(index, add(new WaterTray(index, output, slots)));
+            case RELEASE -> {
+                final Release release = add(new Release(index, output, slots));
+                releases.put(index, release);
+                props.put(index, release);
+            }
+            case CONTACT -> props.put(index, add(new BoughtProp(index, output, slots)));
+            case AIR_SUPPLY, HEATER, STROBE, LAMP, FAN, SOUNDER -> {
+                // Made before, or simply on while it has power.
+            }
+        }
+    }
+
+    private void addValve(final int index, final Output output) {
+        final AirSection air = sectionOf(Optional.of(output.zone()), output.controller());
+        if (Stroke.isToldBy(output.facts())) {
+            props.put(index, add(new Stroke(index, output, air, slots)));
+        } else {
+            add(new Jet(index, output, air, slots));
+        }
+    }
+
+    private void addInput(final int index, final Input input) {
+        switch (input.family()) {
+            case MOTION -> motions.add(add(new MotionSensor(index, input, seed, slots)));
+            case PRESSURE -> add(new PressureSwitch(index, input, sectionFor(input)));
+            case LEVEL ->
+                named(input.facts().text(Fact.OF))
+                        .flatMap(this::tray)
+                        .ifPresent(tray -> add(new Signal(index, tray::isEnough)));
+            case READY ->
+                named(input.facts().text(Fact.OF))
+                        .flatMap(this::heater)
+                        .ifPresent(block -> add(new Signal(index, block::isReady)));
+            case RAIN -> add(new RainSensor(index, seed));
+            case BEAM, BUTTON, KEY, STOP_LOOP -> {
+                // Beams are added last, after all that can send fog; the others follow a hand at once.
+            }
+        }
+    }
+
+    /** The hoses of the air supply that a pressure switch names, or those that are nearest to it. */
+    private AirSection sectionFor(final Input input) {
+        final Optional<String> named = input.facts().text(Fact.OF);
+        for (int i = 0; i < supplies.size(); i++) {
+            if (named.isPresent() && named.get().equals(supplies.get(i).name())) {
+                return sections.get(i);
+            }
+        }
+        return sectionOf(input.zone(), String.join(" ", input.controllers()));
+    }
+
+    /** The hoses of the same zone, else of the same controller, else the first. */
+    private AirSection sectionOf(final Optional<String> zone, final String controller) {
+        for (int i = 0; i < supplies.size(); i++) {
+            if (zone.isPresent() && zone.get().equals(supplies.get(i).zone())) {
+                return sections.get(i);
+            }
+        }
+        for (int i = 0; i < supplies.size(); i++) {
+            if (supplies.get(i).controller().equals(controller)) {
+                return sections.get(i);
+            }
+        }
+        return sections.get(0);
+    }
+
+    private Optional<Integer> named(final Optional<String> name) {
+        for (int i = 0; i < rig.outputs().size(); i++) {
+            if (name.isPresent() && name.get().equals(rig.outputs().get(i).name())) {
+                return Optional.of(i);
+            }
+        }
+        return Optional.empty();
+    }
+}
