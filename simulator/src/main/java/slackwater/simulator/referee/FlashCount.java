@@ -9,7 +9,7 @@ import slackwater.model.Output;
  */
 final class FlashCount extends Rule {
     /** What a kind says of a strobe that flashes by itself, hertz. */
-    static final String OWN_RATE = "own-rate";
+    static final String OWN_RATE = "flash-rate";
 
     private static final double NS_PER_S = 1e9;
     private static final long WINDOW_NS = 1_000_000_000L;

@@ -18,7 +18,7 @@ import slackwater.model.quantity.Quantity;
 
 final class FlashCountTest {
     private static TestRig strobes(final int limit, final Map<String, Integer> shares) {
-        final Facts eightHertz = new Facts(Map.of("own-rate", new Quantity(8, Dimension.FREQUENCY, "8 Hz")));
+        final Facts eightHertz = new Facts(Map.of("flash-rate", new Quantity(8, Dimension.FREQUENCY, "8 Hz")));
         return new TestRig()
                 .output("flash", Family.STROBE)
                 .output("south-flash", Family.STROBE)
