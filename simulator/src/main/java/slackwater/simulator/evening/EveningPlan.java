@@ -38,6 +38,9 @@ public record EveningPlan(
     /** Before heaters may warm, so that the keeper can open. */
     private static final Duration BEFORE_WARMING = Duration.ofMinutes(3);
 
+    /** A keeper without a schedule has armed by then: sensors are warm after a minute, and some seconds on top. */
+    private static final Duration BY_HAND = Duration.ofSeconds(80);
+
     /** Where there is no schedule, the evening begins here. */
     private static final Instant USUAL_START = Instant.parse("2026-10-24T17:00:00Z");
 
@@ -46,6 +49,13 @@ public record EveningPlan(
         return window(rig, show)
                 .map(window -> window.warmsMs() - BEFORE_WARMING.toMillis())
                 .orElse(USUAL_START.toEpochMilli());
+    }
+
+    /** How long after its start an evening opens: the schedule's opening, or the keeper's own by hand. */
+    public static Duration opensAfter(final Rig rig, final Show show, final long startMs) {
+        return window(rig, show)
+                .map(window -> Duration.ofMillis(Math.max(0, window.opensMs() - startMs)))
+                .orElse(BY_HAND);
     }
 
     /** The schedule's window on the usual day. */

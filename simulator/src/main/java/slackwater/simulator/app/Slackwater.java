@@ -1,0 +1,30 @@
+package slackwater.simulator.app;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import slackwater.controller.app.CheckCommand;
+import slackwater.controller.app.Programs;
+
+/** Every command of the whole program, from an explicit list. */
+@Command(
+        name = "slackwater",
+        description = {
+            "Check, simulate and wire a walk-past display whose every output knows its way back to rest.",
+            "Software supervises; a hard-wired stop is the stop."
+        },
+        mixinStandardHelpOptions = true,
+        subcommands = {
+            DemoCommand.class,
+            NewCommand.class,
+            CheckCommand.class,
+            SimulateCommand.class,
+            WiringCommand.class
+        },
+        footer = {"", "Example:", "  slackwater demo"})
+public final class Slackwater {
+    private Slackwater() {}
+
+    public static void main(final String[] arguments) {
+        System.exit(Programs.run(new CommandLine(new Slackwater()), arguments));
+    }
+}
