@@ -55,8 +55,8 @@ final class RestIntoReach implements Rule {
         final Optional<Return> returns = output.rest().onPowerLoss();
         return output.reachM() > 0
                 && (returns.equals(Optional.of(Return.FALLS))
-                        || returns.equals(Optional.of(Return.SPRING_RETURNS))
-                                && output.facts().siOr("moving-mass", 0) > 0);
+                        || (returns.equals(Optional.of(Return.SPRING_RETURNS))
+                                && output.facts().siOr("moving-mass", 0) > 0));
     }
 
     private static Words words(final Interlock interlock, final Output output, final Optional<String> watcher) {

@@ -1,5 +1,7 @@
 package slackwater.model.check;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -134,8 +136,16 @@ final class Sketch {
         return this;
     }
 
-    /** What one rule says, whole; an empty text where it says nothing. */
-    String findings(final Rule rule) {
+    /** Asserts all that one rule says, whole. */
+    void finds(final Rule rule, final String expected) {
+        assertThat(findings(rule)).isEqualTo(expected);
+    }
+
+    void isFineFor(final Rule rule) {
+        assertThat(findings(rule)).isEmpty();
+    }
+
+    private String findings(final Rule rule) {
         final Findings findings = new Findings(new Lines());
         rule.look(draft(), findings);
         return findings.sorted().stream().map(Sketch::text).collect(Collectors.joining());
