@@ -52,7 +52,8 @@ final class CueCanRun implements Rule {
                     Say.words(
                             Say.quoted(cue.name()) + " waits for all of a single input",
                             "within says nothing where there is only one",
-                            "name a second input in all, or write starts = " + Say.quoted(all.inputs())));
+                            "name a second input in all, or write starts = "
+                                    + Say.quoted(all.inputs().get(0))));
         }
     }
 

@@ -106,7 +106,7 @@ final class CueKeepsLimits implements Rule {
         if (shortestOff.isZero() || off.compareTo(shortestOff) >= 0) {
             return;
         }
-        final String when = off.isNegative() ? "before its wish before has ended" : Say.time(off) + " after it ended";
+        final String when = off.isNegative() ? "before its first wish has ended" : Say.time(off) + " after it ended";
         wished.error(
                 "pause-too-short",
                 Say.words(

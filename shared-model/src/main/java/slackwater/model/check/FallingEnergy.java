@@ -25,7 +25,8 @@ final class FallingEnergy implements Rule {
                         "falls-hard",
                         draft.at(Say.table(output), "moving-mass"),
                         Say.words(
-                                Say.quoted(output.name()) + " falls and lands with " + Say.number(landsJ, 2) + " J",
+                                Say.quoted(output.name()) + " falls and lands with " + Say.number(landsJ, 2)
+                                        + " J, more than 4 J",
                                 "a low-energy door is held to 1.69 J (EN 16005), a power-operated guard to 4 J (ISO"
                                         + " 14120, from memory); both are for healthy adults, not for children"
                                         + " (handbook 1.11)",

@@ -46,14 +46,20 @@ final class OutputAtBoot implements Rule {
 
     private static Words words(
             final Rig rig, final Controller controller, final Output output, final BootState boot, final String claim) {
-        final String load = output.contact() == Contact.NORMALLY_CLOSED ? " That switches its load off." : "";
+        final String load = output.contact() == Contact.NORMALLY_CLOSED
+                ? "; with its normally closed contact that switches the load off"
+                : "";
         return Say.words(
                 Say.quoted(output.name()) + claim,
-                boot.reason() + load,
+                withoutEnd(boot.reason()) + load,
                 PinUse.on(rig, controller).stream()
                         .filter(use -> use.table().equals(Say.table(output)))
                         .findFirst()
                         .map(use -> use.fix(rig, controller))
                         .orElse(""));
+    }
+
+    private static String withoutEnd(final String sentence) {
+        return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
     }
 }

@@ -25,6 +25,9 @@ import slackwater.model.board.BootState;
 record PinUse(
         OptionalInt gpio, String who, String table, String key, Optional<Level> drives, boolean isPulledUpAtRest) {
 
+    /** Handbook 3.11: 1.8 kOhm on the board itself, which a switch to ground overcomes and a pull-down does not. */
+    private static final List<Integer> FIXED_PULL_UPS = List.of(2, 3);
+
     /** Everything that is wired, or will be, to one controller: hold-up, inputs, outputs, in the order of the file. */
     static List<PinUse> on(final Rig rig, final Controller controller) {
         final List<PinUse> uses = new ArrayList<>();
@@ -89,7 +92,7 @@ record PinUse(
 
     private boolean suits(final Board board, final int candidate) {
         if (drives.isEmpty()) {
-            return isPulledUpAtRest ? candidate > 1 && candidate != 14 : !board.isBusyAtBoot(candidate);
+            return !board.isBusyAtBoot(candidate) || (isPulledUpAtRest && FIXED_PULL_UPS.contains(candidate));
         }
         return !board.isBusyAtBoot(candidate)
                 && BootState.of(board, candidate, drives.orElseThrow()).verdict() == BootState.Verdict.AT_REST;

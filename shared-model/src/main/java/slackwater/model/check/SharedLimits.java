@@ -59,8 +59,7 @@ final class SharedLimits implements Rule {
                     "no-share",
                     Say.words(
                             Say.quoted(limit.interlock().name()) + " has no share for " + Say.quoted(without),
-                            "a controller without a share could never run its outputs, or would run them unlimited"
-                                    + " (S13)",
+                            "without a share its outputs would never run (S13)",
                             "give every controller that drives one of its outputs a share"),
                     findings);
         }
