@@ -17,10 +17,13 @@ final class ArmingWarns implements Rule {
     @Override
     public void look(final Draft draft, final Findings findings) {
         final Arming arming = draft.rig().arming();
-        arming.warnsWith().stream()
-                .flatMap(name -> draft.rig().output(name).stream())
-                .filter(output -> !canWarn(output))
-                .forEach(output -> wrong(draft, output, findings));
+        for (int at = 0; at < arming.warnsWith().size(); at++) {
+            final String key = "warns-with[" + at + "]";
+            draft.rig()
+                    .output(arming.warnsWith().get(at))
+                    .filter(output -> !canWarn(output))
+                    .ifPresent(output -> wrong(draft, key, output, findings));
+        }
         if (arming.warning().compareTo(SHORTEST_WARNING) < 0) {
             tooShort(draft, arming, findings);
         }
@@ -40,10 +43,10 @@ final class ArmingWarns implements Rule {
         return output.family() == Family.LAMP || output.family() == Family.SOUNDER;
     }
 
-    private static void wrong(final Draft draft, final Output output, final Findings findings) {
+    private static void wrong(final Draft draft, final String key, final Output output, final Findings findings) {
         findings.error(
                 "cannot-warn",
-                draft.at("arming", "warns-with"),
+                draft.at("arming", key),
                 Say.words(
                         Say.quoted(output.name()) + " cannot warn: it is no lamp and no sounder",
                         "the warning comes before anything may move, flash or fog (S6)",

@@ -12,6 +12,7 @@ import slackwater.model.Interlock;
 import slackwater.model.Output;
 import slackwater.model.Start;
 import slackwater.model.Step;
+import slackwater.model.check.Steps.Placed;
 import slackwater.model.finding.Findings;
 
 /**
@@ -28,7 +29,7 @@ final class CueCanRun implements Rule {
             final List<Condition> certain = new ArrayList<>(certainAtStart(cue.start()));
             provided(draft, cue, certain, findings);
             certain.addAll(cue.provided());
-            steps(new Walk(draft, cue, findings), cue.steps(), certain);
+            steps(new Walk(draft, cue, findings), Steps.of(cue.steps()), certain);
         }
     }
 
@@ -68,11 +69,12 @@ final class CueCanRun implements Rule {
     private static void provided(
             final Draft draft, final Cue cue, final List<Condition> certain, final Findings findings) {
         final List<Condition> before = new ArrayList<>(certain);
-        for (final Condition condition : cue.provided()) {
+        for (int at = 0; at < cue.provided().size(); at++) {
+            final Condition condition = cue.provided().get(at);
             if (before.contains(opposite(condition))) {
                 findings.error(
                         "cue-never-starts",
-                        draft.at(Say.table(cue), "provided"),
+                        draft.at(Say.table(cue), "provided[" + at + "]"),
                         Say.words(
                                 Say.quoted(cue.name()) + " never starts: it is provided "
                                         + Say.quoted(condition.toString()) + ", and "
@@ -106,14 +108,15 @@ final class CueCanRun implements Rule {
      * Walks the steps with the conditions that certainly hold at the present mark: the start, or the end of an await that ends
      * the cue where it fails. They are certain in that very scan only, so only steps at the mark itself are judged.
      */
-    private static void steps(final Walk walk, final List<Step> steps, final List<Condition> atMark) {
+    private static void steps(final Walk walk, final List<Placed<Step>> steps, final List<Condition> atMark) {
         List<Condition> certain = atMark;
         boolean isAtMark = true;
-        for (final Step step : steps) {
+        for (final Placed<Step> placed : steps) {
+            final Step step = placed.step();
             if (step instanceof Step.Energise energise) {
                 if (energise.at().map(Duration::isZero).orElse(isAtMark)) {
                     for (final String output : energise.outputs()) {
-                        wish(walk, output, certain);
+                        wish(walk, placed.key("energise"), output, certain);
                     }
                 }
                 isAtMark = false;
@@ -124,14 +127,14 @@ final class CueCanRun implements Rule {
                 isAtMark = true;
             } else if (step instanceof Step.OneOf oneOf) {
                 final List<Condition> now = isAtMark ? certain : List.of();
-                oneOf.choices().forEach(choice -> steps(walk, choice, now));
+                Steps.choices(placed.path(), oneOf).forEach(choice -> steps(walk, choice, now));
                 certain = List.of();
                 isAtMark = true;
             }
         }
     }
 
-    private static void wish(final Walk walk, final String name, final List<Condition> certain) {
+    private static void wish(final Walk walk, final String key, final String name, final List<Condition> certain) {
         final Optional<Output> output = walk.draft().rig().output(name);
         if (output.isEmpty() || !output.get().family().consumesDemand()) {
             return;
@@ -142,7 +145,7 @@ final class CueCanRun implements Rule {
         against.ifPresent(need -> walk.findings()
                 .error(
                         "step-never-permitted",
-                        walk.draft().at(Say.table(walk.cue()), "steps"),
+                        walk.draft().at(Say.table(walk.cue()), key),
                         Say.words(
                                 Say.quoted(walk.cue().name()) + " wishes for " + Say.quoted(name) + " just when "
                                         + Say.quoted(opposite(need).toString()) + " holds, and its permissive needs "

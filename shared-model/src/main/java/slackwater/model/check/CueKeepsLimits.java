@@ -6,6 +6,7 @@ import slackwater.model.Cue;
 import slackwater.model.Limits;
 import slackwater.model.Output;
 import slackwater.model.Step;
+import slackwater.model.check.Steps.Placed;
 import slackwater.model.finding.Findings;
 import slackwater.model.finding.Findings.Words;
 
@@ -18,26 +19,29 @@ final class CueKeepsLimits implements Rule {
     /** A cue and one of the outputs that it wishes for. */
     private record Wished(Draft draft, Cue cue, Output output, Findings findings) {
 
-        private void error(final String code, final Words words) {
-            findings.error(code, draft.at(Say.table(cue), "steps"), words);
+        private void error(final String code, final String key, final Words words) {
+            findings.error(code, draft.at(Say.table(cue), key), words);
         }
     }
 
     @Override
     public void look(final Draft draft, final Findings findings) {
         for (final Cue cue : draft.show().cues()) {
-            for (final String name : Steps.outputs(cue.steps())) {
-                draft.rig().output(name).ifPresent(output -> look(new Wished(draft, cue, output, findings)));
-            }
+            Steps.all(Step.Energise.class, cue.steps()).stream()
+                    .flatMap(placed -> placed.step().outputs().stream())
+                    .distinct()
+                    .flatMap(name -> draft.rig().output(name).stream())
+                    .forEach(output -> look(new Wished(draft, cue, output, findings)));
         }
     }
 
     private static void look(final Wished wished) {
         final String name = wished.output().name();
-        Steps.energising(wished.cue().steps()).stream()
-                .filter(step -> step.outputs().contains(name))
-                .forEach(step -> alone(wished, step));
-        for (final List<Step> stretch : Steps.stretches(wished.cue().steps())) {
+        Steps.all(Step.Energise.class, wished.cue().steps()).stream()
+                .filter(placed -> placed.step().outputs().contains(name))
+                .forEach(placed -> alone(wished, placed));
+        for (final List<Placed<Step>> stretch :
+                Steps.stretches(Steps.of(wished.cue().steps()))) {
             final List<Timeline.Wish> wishes = Timeline.of(stretch).of(name);
             for (int later = 1; later < wishes.size(); later++) {
                 pause(wished, wishes.get(later - 1), wishes.get(later));
@@ -46,7 +50,8 @@ final class CueKeepsLimits implements Rule {
         }
     }
 
-    private static void alone(final Wished wished, final Step.Energise step) {
+    private static void alone(final Wished wished, final Placed<Step.Energise> placed) {
+        final Step.Energise step = placed.step();
         final Duration longest = step.blink()
                 .map(blink -> blink.dividedBy(2))
                 .orElse(step.lasts().plus(step.vary()));
@@ -54,16 +59,18 @@ final class CueKeepsLimits implements Rule {
                 .limits()
                 .longestOn()
                 .filter(longestOn -> longest.compareTo(longestOn) > 0)
-                .ifPresent(longestOn -> tooLong(wished, step, longest, longestOn));
-        step.blink().ifPresent(blink -> blinks(wished, step, blink));
+                .ifPresent(longestOn -> tooLong(wished, placed, longest, longestOn));
+        step.blink().ifPresent(blink -> blinks(wished, placed, blink));
     }
 
     private static void tooLong(
-            final Wished wished, final Step.Energise step, final Duration longest, final Duration longestOn) {
+            final Wished wished, final Placed<Step.Energise> placed, final Duration longest, final Duration longestOn) {
+        final Step.Energise step = placed.step();
         final String key =
                 step.blink().isPresent() ? "half of blink=" : step.vary().isZero() ? "for=" : "for + vary=";
         wished.error(
                 "step-too-long",
+                placed.key(step.blink().isPresent() ? "blink" : "for"),
                 Say.words(
                         Say.quoted(wished.cue().name()) + " wishes for "
                                 + Say.quoted(wished.output().name()) + " too long: " + key + Say.time(longest)
@@ -72,12 +79,14 @@ final class CueKeepsLimits implements Rule {
                         "shorten the step to at most " + Say.time(longestOn)));
     }
 
-    private static void blinks(final Wished wished, final Step.Energise step, final Duration blink) {
+    private static void blinks(final Wished wished, final Placed<Step.Energise> placed, final Duration blink) {
+        final Step.Energise step = placed.step();
         final Limits limits = wished.output().limits();
         final Duration off = blink.dividedBy(2);
         if (off.compareTo(limits.shortestOff()) < 0) {
             wished.error(
                     "blink-too-fast",
+                    placed.key("blink"),
                     Say.words(
                             Say.quoted(wished.cue().name()) + " blinks "
                                     + Say.quoted(wished.output().name())
@@ -91,7 +100,7 @@ final class CueKeepsLimits implements Rule {
             final long onsets =
                     Math.min(onsetsWithin(step.lasts().plus(step.vary()), blink), onsetsWithin(starts.within(), blink));
             if (onsets > starts.most()) {
-                tooMany(wished, onsets, starts);
+                tooMany(wished, placed.key("blink"), onsets, starts);
             }
         });
     }
@@ -109,6 +118,7 @@ final class CueKeepsLimits implements Rule {
         final String when = off.isNegative() ? "before its first wish has ended" : Say.time(off) + " after it ended";
         wished.error(
                 "pause-too-short",
+                later.placed().key("energise"),
                 Say.words(
                         Say.quoted(wished.cue().name()) + " wishes for "
                                 + Say.quoted(wished.output().name()) + " again " + when
@@ -122,16 +132,17 @@ final class CueKeepsLimits implements Rule {
             for (int last = starts.most(); last < wishes.size(); last++) {
                 final Timeline.Moment first = wishes.get(last - starts.most()).starts();
                 if (wishes.get(last).starts().leastSince(first).compareTo(starts.within()) < 0) {
-                    tooMany(wished, starts.most() + 1L, starts);
+                    tooMany(wished, wishes.get(last).placed().key("energise"), starts.most() + 1L, starts);
                     return;
                 }
             }
         });
     }
 
-    private static void tooMany(final Wished wished, final long onsets, final Limits.Starts starts) {
+    private static void tooMany(final Wished wished, final String key, final long onsets, final Limits.Starts starts) {
         wished.error(
                 "too-many-starts",
+                key,
                 Say.words(
                         Say.quoted(wished.cue().name()) + " starts "
                                 + Say.quoted(wished.output().name()) + " "

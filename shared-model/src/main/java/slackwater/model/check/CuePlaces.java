@@ -1,10 +1,12 @@
 package slackwater.model.check;
 
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.function.BiConsumer;
-import slackwater.model.Condition;
+import java.util.Map;
 import slackwater.model.Cue;
 import slackwater.model.Output;
+import slackwater.model.Step;
+import slackwater.model.check.Steps.Placed;
 import slackwater.model.finding.Findings;
 import slackwater.model.kind.Family;
 
@@ -14,12 +16,13 @@ final class CuePlaces implements Rule {
     @Override
     public void look(final Draft draft, final Findings findings) {
         for (final Cue cue : draft.show().cues()) {
-            final List<Output> wished = Steps.outputs(cue.steps()).stream()
-                    .flatMap(name -> draft.rig().output(name).stream())
-                    .toList();
-            wished.forEach(output -> output(draft, cue, output, findings));
-            final List<String> homes =
-                    Homes.of(draft.rig(), wished.stream().map(Output::name).toList());
+            final Map<String, String> firstWish = new LinkedHashMap<>();
+            for (final Placed<Step.Energise> placed : Steps.all(Step.Energise.class, cue.steps())) {
+                placed.step().outputs().forEach(name -> firstWish.putIfAbsent(name, placed.key("energise")));
+            }
+            firstWish.forEach((name, key) ->
+                    draft.rig().output(name).ifPresent(output -> output(draft, new Wish(cue, key), output, findings)));
+            final List<String> homes = Homes.of(draft.rig(), firstWish.keySet());
             if (homes.size() > 1) {
                 across(draft, cue, homes, findings);
             } else if (homes.size() == 1) {
@@ -28,11 +31,15 @@ final class CuePlaces implements Rule {
         }
     }
 
-    private static void output(final Draft draft, final Cue cue, final Output output, final Findings findings) {
+    /** Where a cue first wishes for an output. */
+    private record Wish(Cue cue, String key) {}
+
+    private static void output(final Draft draft, final Wish wish, final Output output, final Findings findings) {
+        final Cue cue = wish.cue();
         if (output.family() == Family.AIR_SUPPLY || output.family() == Family.HEATER) {
             findings.error(
                     "cue-energises-automatic",
-                    draft.at(Say.table(cue), "steps"),
+                    draft.at(Say.table(cue), wish.key()),
                     Say.words(
                             Say.quoted(cue.name()) + " energises " + Say.quoted(output.name()) + ", which is automatic",
                             "air comes on with arming and heat with the warming-up time; a greeting has no say in them"
@@ -42,7 +49,7 @@ final class CuePlaces implements Rule {
         if (!output.zone().equals(cue.zone())) {
             findings.error(
                     "cue-in-other-zone",
-                    draft.at(Say.table(cue), "steps"),
+                    draft.at(Say.table(cue), wish.key()),
                     Say.words(
                             Say.quoted(cue.name()) + " of zone " + Say.quoted(cue.zone()) + " energises "
                                     + Say.quoted(output.name()) + " of zone " + Say.quoted(output.zone()),
@@ -64,29 +71,23 @@ final class CuePlaces implements Rule {
     }
 
     private static void inputs(final Draft draft, final Cue cue, final String home, final Findings findings) {
-        elsewhere(draft, cue, home, findings).accept("starts", cue.start().inputs());
-        elsewhere(draft, cue, home, findings).accept("provided", names(cue.provided()));
-        elsewhere(draft, cue, home, findings).accept("steps", names(Steps.awaited(cue.steps())));
-    }
-
-    /** Reports those of the inputs named under a key that the cue's controller does not sense. */
-    private static BiConsumer<String, List<String>> elsewhere(
-            final Draft draft, final Cue cue, final String home, final Findings findings) {
-        return (key, inputs) -> inputs.stream()
-                .distinct()
-                .flatMap(name -> draft.rig().input(name).stream())
+        final Map<String, String> asked = new LinkedHashMap<>();
+        cue.start().inputs().forEach(name -> asked.putIfAbsent(name, "starts"));
+        for (int at = 0; at < cue.provided().size(); at++) {
+            asked.putIfAbsent(cue.provided().get(at).input(), "provided[" + at + "]");
+        }
+        Steps.all(Step.Await.class, cue.steps())
+                .forEach(placed -> asked.putIfAbsent(placed.step().condition().input(), placed.key("await")));
+        asked.forEach((name, key) -> draft.rig()
+                .input(name)
                 .filter(input -> !input.controllers().contains(home))
-                .forEach(input -> findings.error(
+                .ifPresent(input -> findings.error(
                         "cue-listens-elsewhere",
                         draft.at(Say.table(cue), key),
                         Say.words(
-                                Say.quoted(cue.name()) + " waits for " + Say.quoted(input.name())
+                                Say.quoted(cue.name()) + " waits for " + Say.quoted(name)
                                         + ", which is not wired to controller " + Say.quoted(home),
                                 "the cue runs where its outputs are driven, and would never see it",
-                                "use an input of " + Say.quoted(home))));
-    }
-
-    private static List<String> names(final List<Condition> conditions) {
-        return conditions.stream().map(Condition::input).toList();
+                                "use an input of " + Say.quoted(home)))));
     }
 }

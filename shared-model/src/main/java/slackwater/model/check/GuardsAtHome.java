@@ -30,7 +30,8 @@ final class GuardsAtHome implements Rule {
             final String key,
             final List<Condition> conditions,
             final Findings findings) {
-        for (final Condition condition : conditions) {
+        for (int at = 0; at < conditions.size(); at++) {
+            final Condition condition = conditions.get(at);
             final Optional<Input> input = draft.rig().input(condition.input());
             final List<Output> elsewhere = interlock.outputs().stream()
                     .flatMap(name -> draft.rig().output(name).stream())
@@ -41,7 +42,7 @@ final class GuardsAtHome implements Rule {
                 final Output output = elsewhere.get(0);
                 findings.error(
                         "input-elsewhere",
-                        draft.at(Say.table(interlock), key),
+                        draft.at(Say.table(interlock), key + "[" + at + "]"),
                         Say.words(
                                 Say.quoted(condition.input()) + " is not wired to controller "
                                         + Say.quoted(output.controller()) + ", which drives "

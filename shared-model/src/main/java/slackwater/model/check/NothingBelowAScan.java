@@ -9,14 +9,23 @@ import slackwater.model.Input;
 import slackwater.model.Interlock;
 import slackwater.model.Output;
 import slackwater.model.Step;
+import slackwater.model.check.Steps.Placed;
 import slackwater.model.finding.Findings;
 
 /** What is shorter than a scan cannot be kept: the program looks once a scan. */
 final class NothingBelowAScan implements Rule {
     private static final int FEWEST_SCANS_OF_DROP_OUT = 3;
+    private static final String BLINK = "blink";
 
     /** A length, and the key under which it was written. */
-    private record Length(String table, String key, Duration lasts) {}
+    private record Length(String table, String key, Duration lasts) {
+
+        /** The last part of the key; what must outlast a scan is half of a blink, on or off. */
+        private String says() {
+            final String name = key.substring(key.lastIndexOf('.') + 1);
+            return name.equals(BLINK) ? "half of " + BLINK : name;
+        }
+    }
 
     @Override
     public void look(final Draft draft, final Findings findings) {
@@ -25,7 +34,7 @@ final class NothingBelowAScan implements Rule {
         draft.rig().inputs().forEach(input -> lengths.addAll(of(input)));
         draft.rig().outputs().forEach(output -> lengths.addAll(of(output)));
         draft.rig().interlocks().forEach(interlock -> lengths.addAll(of(interlock)));
-        draft.show().cues().forEach(cue -> of(cue, cue.steps(), lengths));
+        draft.show().cues().forEach(cue -> lengths.addAll(of(cue)));
         lengths.stream()
                 .filter(length -> !length.lasts().isZero() && length.lasts().compareTo(scan) < 0)
                 .forEach(length -> report(draft, length, findings));
@@ -54,30 +63,30 @@ final class NothingBelowAScan implements Rule {
                 : List.of();
     }
 
-    private static void of(final Cue cue, final List<Step> steps, final List<Length> lengths) {
+    private static List<Length> of(final Cue cue) {
         final String table = Say.table(cue);
-        for (final Step step : steps) {
-            if (step instanceof Step.Energise energise) {
-                lengths.add(new Length(table, "for", energise.lasts()));
-                energise.blink()
-                        .ifPresent(blink -> lengths.add(new Length(table, "half of blink", blink.dividedBy(2))));
-            } else if (step instanceof Step.Pause pause) {
-                lengths.add(new Length(table, "pause", pause.lasts()));
-            } else if (step instanceof Step.Await await) {
-                lengths.add(new Length(table, "at-most", await.atMost()));
-            } else if (step instanceof Step.OneOf oneOf) {
-                oneOf.choices().forEach(choice -> of(cue, choice, lengths));
-            }
+        final List<Length> lengths = new ArrayList<>();
+        for (final Placed<Step.Energise> placed : Steps.all(Step.Energise.class, cue.steps())) {
+            lengths.add(new Length(table, placed.key("for"), placed.step().lasts()));
+            placed.step()
+                    .blink()
+                    .ifPresent(blink -> lengths.add(new Length(table, placed.key(BLINK), blink.dividedBy(2))));
         }
+        Steps.all(Step.Pause.class, cue.steps())
+                .forEach(placed -> lengths.add(
+                        new Length(table, placed.key("pause"), placed.step().lasts())));
+        Steps.all(Step.Await.class, cue.steps())
+                .forEach(placed -> lengths.add(
+                        new Length(table, placed.key("at-most"), placed.step().atMost())));
+        return lengths;
     }
 
     private static void report(final Draft draft, final Length length, final Findings findings) {
-        final boolean isStep = length.table().startsWith("cue.");
         findings.error(
                 "shorter-than-scan",
-                draft.at(length.table(), isStep ? "steps" : length.key()),
+                draft.at(length.table(), length.key()),
                 Say.words(
-                        length.key() + "=" + Say.time(length.lasts()) + " < scan="
+                        length.says() + "=" + Say.time(length.lasts()) + " < scan="
                                 + Say.time(draft.rig().scan()),
                         "the program looks once a scan, so it could not keep a time that short",
                         "make it at least " + Say.time(draft.rig().scan()) + ", or the scan shorter"));
@@ -95,7 +104,7 @@ final class NothingBelowAScan implements Rule {
                                 .ifPresent(
                                         holdUp -> findings.error(
                                                 "drop-out-short",
-                                                draft.at("controller." + controller.name(), "hold-up"),
+                                                draft.at("controller." + controller.name(), "hold-up.drop-out"),
                                                 Say.words(
                                                         "drop-out=" + Say.time(holdUp.dropOut()) + " < 3 scans="
                                                                 + Say.time(least),

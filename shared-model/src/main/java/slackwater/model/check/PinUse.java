@@ -33,13 +33,14 @@ record PinUse(
         final List<PinUse> uses = new ArrayList<>();
         final String table = "controller." + controller.name();
         controller.holdUp().ifPresent(holdUp -> {
-            uses.add(new PinUse(holdUp.pin(), "the hold-up relay", table, "hold-up", Optional.of(Level.HIGH), false));
+            uses.add(new PinUse(
+                    holdUp.pin(), "the hold-up relay", table, "hold-up.pin", Optional.of(Level.HIGH), false));
             holdUp.seenPin()
                     .ifPresent(gpio -> uses.add(new PinUse(
                             OptionalInt.of(gpio),
                             "the hold-up relay's contact",
                             table,
-                            "hold-up",
+                            "hold-up.seen-pin",
                             Optional.empty(),
                             false)));
         });
@@ -53,7 +54,7 @@ record PinUse(
                 input.pinOn(controller),
                 Say.quoted(input.name()),
                 Say.table(input),
-                input.controllers().size() > 1 ? "pins" : "pin",
+                input.controllers().size() > 1 ? "pins." + controller : "pin",
                 Optional.empty(),
                 input.activeLevel() == Level.LOW && input.pull() == Pull.UP);
     }

@@ -2,65 +2,86 @@ package slackwater.model.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
-import slackwater.model.Condition;
 import slackwater.model.Step;
 
-/** Walks over the steps of a cue. */
+/** Walks over the steps of a cue, those within a choice too, and knows where each was written. */
 final class Steps {
+
+    /**
+     * A step and where it was written.
+     *
+     * @param path the key within the cue's table, such as {@code steps[2]} or {@code steps[0].one-of[1][0]}
+     */
+    record Placed<S extends Step>(String path, S step) {
+
+        /** The path of one of its keys. */
+        String key(final String name) {
+            return path + "." + name;
+        }
+    }
 
     private Steps() {}
 
-    /** Every energise step, those within a choice too. */
-    static List<Step.Energise> energising(final List<Step> steps) {
-        return flat(steps)
-                .filter(Step.Energise.class::isInstance)
-                .map(Step.Energise.class::cast)
-                .toList();
+    /** The steps of a cue's table; a choice is one step. */
+    static List<Placed<Step>> of(final List<Step> steps) {
+        return of("steps", steps);
     }
 
-    /** Names of the outputs that are wished for, each once. */
-    static List<String> outputs(final List<Step> steps) {
-        return energising(steps).stream()
-                .flatMap(step -> step.outputs().stream())
-                .distinct()
-                .toList();
+    /** The steps of each choice. */
+    static List<List<Placed<Step>>> choices(final String path, final Step.OneOf oneOf) {
+        final List<List<Placed<Step>>> choices = new ArrayList<>();
+        for (int at = 0; at < oneOf.choices().size(); at++) {
+            choices.add(of(path + ".one-of[" + at + "]", oneOf.choices().get(at)));
+        }
+        return choices;
     }
 
-    /** What is waited for. */
-    static List<Condition> awaited(final List<Step> steps) {
-        return flat(steps)
-                .filter(Step.Await.class::isInstance)
-                .map(step -> ((Step.Await) step).condition())
-                .toList();
+    /** Every step of one class, in the order in which they were written. */
+    static <S extends Step> List<Placed<S>> all(final Class<S> wanted, final List<Step> steps) {
+        final List<Placed<S>> found = new ArrayList<>();
+        collect(wanted, of(steps), found);
+        return found;
     }
 
     /**
      * The parts of a cue whose times are known beforehand: between two awaits or choices nobody knows how long it takes. A
      * choice is a part of its own.
      */
-    static List<List<Step>> stretches(final List<Step> steps) {
-        final List<List<Step>> stretches = new ArrayList<>();
-        List<Step> open = new ArrayList<>();
-        for (final Step step : steps) {
-            if (step instanceof Step.Energise || step instanceof Step.Pause) {
-                open.add(step);
+    static List<List<Placed<Step>>> stretches(final List<Placed<Step>> steps) {
+        final List<List<Placed<Step>>> stretches = new ArrayList<>();
+        List<Placed<Step>> open = new ArrayList<>();
+        for (final Placed<Step> placed : steps) {
+            if (placed.step() instanceof Step.Energise || placed.step() instanceof Step.Pause) {
+                open.add(placed);
                 continue;
             }
             stretches.add(open);
             open = new ArrayList<>();
-            if (step instanceof Step.OneOf oneOf) {
-                oneOf.choices().forEach(choice -> stretches.addAll(stretches(choice)));
+            if (placed.step() instanceof Step.OneOf oneOf) {
+                choices(placed.path(), oneOf).forEach(choice -> stretches.addAll(stretches(choice)));
             }
         }
         stretches.add(open);
         return stretches;
     }
 
-    private static Stream<Step> flat(final List<Step> steps) {
-        return steps.stream()
-                .flatMap(step -> step instanceof Step.OneOf oneOf
-                        ? oneOf.choices().stream().flatMap(Steps::flat)
-                        : Stream.of(step));
+    private static List<Placed<Step>> of(final String path, final List<Step> steps) {
+        final List<Placed<Step>> placed = new ArrayList<>();
+        for (int at = 0; at < steps.size(); at++) {
+            placed.add(new Placed<>(path + "[" + at + "]", steps.get(at)));
+        }
+        return placed;
+    }
+
+    private static <S extends Step> void collect(
+            final Class<S> wanted, final List<Placed<Step>> steps, final List<Placed<S>> found) {
+        for (final Placed<Step> placed : steps) {
+            if (wanted.isInstance(placed.step())) {
+                found.add(new Placed<>(placed.path(), wanted.cast(placed.step())));
+            }
+            if (placed.step() instanceof Step.OneOf oneOf) {
+                choices(placed.path(), oneOf).forEach(choice -> collect(wanted, choice, found));
+            }
+        }
     }
 }

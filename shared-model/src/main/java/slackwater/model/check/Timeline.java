@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import slackwater.model.Step;
+import slackwater.model.check.Steps.Placed;
 
 /**
  * When a stretch of a cue's steps wishes for what. Its moments hold for every draw of the variations, so that the smallest
@@ -14,20 +15,20 @@ import slackwater.model.Step;
 final class Timeline {
 
     /** A wish of one step. */
-    record Wish(Step.Energise step, Moment starts, Moment ends) {}
+    record Wish(Placed<Step> placed, Step.Energise step, Moment starts, Moment ends) {}
 
     private final List<Long> varyNs = new ArrayList<>();
     private final List<Wish> wishes = new ArrayList<>();
 
     private Timeline() {}
 
-    static Timeline of(final List<Step> stretch) {
+    static Timeline of(final List<Placed<Step>> stretch) {
         final Timeline timeline = new Timeline();
         Moment before = timeline.new Moment(0, new BitSet());
-        for (final Step step : stretch) {
-            if (step instanceof Step.Energise energise) {
-                before = timeline.add(energise, before);
-            } else if (step instanceof Step.Pause pause) {
+        for (final Placed<Step> placed : stretch) {
+            if (placed.step() instanceof Step.Energise energise) {
+                before = timeline.add(placed, energise, before);
+            } else if (placed.step() instanceof Step.Pause pause) {
                 before = before.plus(pause.lasts(), pause.vary());
             }
         }
@@ -43,11 +44,11 @@ final class Timeline {
         return own;
     }
 
-    private Moment add(final Step.Energise step, final Moment before) {
+    private Moment add(final Placed<Step> placed, final Step.Energise step, final Moment before) {
         final Moment starts =
                 step.at().map(at -> new Moment(at.toNanos(), new BitSet())).orElse(before);
         final Moment ends = starts.plus(step.lasts(), step.vary());
-        wishes.add(new Wish(step, starts, ends));
+        wishes.add(new Wish(placed, step, starts, ends));
         return ends;
     }
 
