@@ -11,6 +11,20 @@ import slackwater.model.quantity.Dimension;
 
 /** The reach of what moves (S1): distances after handbook 6.7, ISO 13855, with K = 2000 mm/s (project caution, no source). */
 class ReachRulesTest {
+    private static final String TOO_NEAR = """
+            ERROR reach-too-near at input.reach/distance
+            "reach" hangs 1709 mm before "lid", and 1710 mm are needed
+            why: a running child gets there before it is at rest: 2000 mm/s * 430 ms + 850 mm (handbook 6.7, ISO \
+            13855; sensor, one scan and time to rest)
+            fix: move the curtain to at least 1710 mm, or make the prop come to rest sooner
+            """;
+
+    private static final String RESTS_INTO_REACH = """
+            ERROR rest-into-reach at permissive.guard/begun
+            "guard" sends "lid" to rest in mid-stroke, and its return moves into its reach
+            why: somebody who breaks "curtain" would be met by it (S1)
+            fix: write begun = "finish": no new start, and a stroke that has begun ends by itself
+            """;
 
     /** T = 20 ms + one scan of 10 ms + 400 ms = 0.43 s; 860 mm + 850 mm = 1710 mm. */
     @Test
@@ -19,7 +33,7 @@ class ReachRulesTest {
         Sketch.rig()
                 .with(In.beam("reach").reachOf("lid").respondsInMs(20).distanceMm(1_709))
                 .with(lid)
-                .finds(new ReachDistance(), "@121");
+                .finds(new ReachDistance(), TOO_NEAR);
         Sketch.rig()
                 .with(In.beam("reach").reachOf("lid").respondsInMs(20).distanceMm(1_710))
                 .with(lid)
@@ -37,7 +51,13 @@ class ReachRulesTest {
                         .resolutionMm(30)
                         .distanceMm(987))
                 .with(lid)
-                .finds(new ReachDistance(), "@122");
+                .finds(new ReachDistance(), """
+                        ERROR reach-too-near at input.reach/distance
+                        "reach" hangs 987 mm before "lid", and 988 mm are needed
+                        why: a running child gets there before it is at rest: 2000 mm/s * 430 ms + 8 * (30 - 14) mm \
+                        (handbook 6.7, ISO 13855; sensor, one scan and time to rest)
+                        fix: move the curtain to at least 988 mm, or make the prop come to rest sooner
+                        """);
         Sketch.rig()
                 .with(In.beam("reach")
                         .reachOf("lid")
@@ -67,7 +87,7 @@ class ReachRulesTest {
                         .resolutionMm(41)
                         .distanceMm(1_709))
                 .with(lid)
-                .finds(new ReachDistance(), "@121");
+                .finds(new ReachDistance(), TOO_NEAR);
     }
 
     @Test
@@ -75,7 +95,7 @@ class ReachRulesTest {
         Sketch.rig()
                 .with(In.beam("reach").reachOf("lid").respondsInMs(20).distanceMm(1_709))
                 .with(Out.valve("lid").fact("returns-in", Duration.ofMillis(400)))
-                .finds(new ReachDistance(), "@121");
+                .finds(new ReachDistance(), TOO_NEAR);
     }
 
     @Test
@@ -83,7 +103,23 @@ class ReachRulesTest {
         Sketch.rig()
                 .with(In.beam("reach").reachOf("lid"))
                 .with(Out.valve("lid"))
-                .finds(new ReachDistance(), "@123");
+                .finds(new ReachDistance(), """
+                        WARNING reach-unproven at input.reach/distance
+                        "reach" does not say its distance
+                        why: without it nobody knows whether the prop rests before a child who broke the curtain \
+                        gets there (handbook 6.7, ISO 13855)
+                        fix: add distance, from the curtain to the nearest place that moves
+                        WARNING reach-unproven at input.reach/responds-in
+                        "reach" does not say its responds-in
+                        why: without it nobody knows whether the prop rests before a child who broke the curtain \
+                        gets there (handbook 6.7, ISO 13855)
+                        fix: add responds-in, the sensor's response time from its data sheet
+                        WARNING reach-unproven at output.lid/time-to-rest
+                        "lid" does not say its time-to-rest
+                        why: without it nobody knows whether the prop rests before a child who broke the curtain \
+                        gets there (handbook 6.7, ISO 13855)
+                        fix: add time-to-rest, measured from switching off to standing still
+                        """);
     }
 
     @ParameterizedTest
@@ -91,7 +127,12 @@ class ReachRulesTest {
             value = Family.class,
             names = {"VALVE", "RELEASE", "CONTACT"})
     void whatReachesPeopleIsWatched(final Family family) {
-        Sketch.rig().with(Out.of(family, "lid").reach(0.7)).finds(new ReachWatched(), "@124");
+        Sketch.rig().with(Out.of(family, "lid").reach(0.7)).finds(new ReachWatched(), """
+                        WARNING reach-unwatched at output.lid/reach
+                        "lid" reaches 0.7 m around it, and no input watches that
+                        why: it would move whoever stands there
+                        fix: add reach-of = ["lid"] to the beam or curtain before it, or keep people out with a rail
+                        """);
         Sketch.rig()
                 .with(In.beam("curtain").reachOf("lid"))
                 .with(Out.of(family, "lid").reach(0.7))
@@ -114,10 +155,12 @@ class ReachRulesTest {
 
     @Test
     void aLidIsNotSentToRestOntoWhoeverBrokeTheCurtain() {
-        lid(Return.FALLS, 0, 0.7).permissive(Begun.REST, "lid", "not curtain").finds(new RestIntoReach(), "@125");
+        lid(Return.FALLS, 0, 0.7)
+                .permissive(Begun.REST, "lid", "not curtain")
+                .finds(new RestIntoReach(), RESTS_INTO_REACH);
         lid(Return.SPRING_RETURNS, 2.5, 0.7)
                 .permissive(Begun.REST, "lid", "not curtain")
-                .finds(new RestIntoReach(), "@125");
+                .finds(new RestIntoReach(), RESTS_INTO_REACH);
         lid(Return.FALLS, 2.5, 0.7)
                 .permissive(Begun.FINISH, "lid", "not curtain")
                 .isFineFor(new RestIntoReach());
@@ -130,12 +173,22 @@ class ReachRulesTest {
 
     @Test
     void aTripOnTheCurtainDoesNotSendItToRestEither() {
-        lid(Return.FALLS, 2.5, 0.7).trip(Begun.REST, "lid", "curtain").finds(new RestIntoReach(), "@126");
+        lid(Return.FALLS, 2.5, 0.7).trip(Begun.REST, "lid", "curtain").finds(new RestIntoReach(), """
+                        ERROR rest-into-reach at trip.trip/begun
+                        "trip" sends "lid" to rest in mid-stroke, and its return moves into its reach
+                        why: somebody who breaks "curtain" would be met by it (S1)
+                        fix: write begun = "finish": no new start, and a stroke that has begun ends by itself
+                        """);
         lid(Return.FALLS, 2.5, 0.7).trip(Begun.REST, "lid", "rain").isFineFor(new RestIntoReach());
     }
 
     @Test
     void anotherPermissiveThatSendsItToRestIsLookedAt() {
-        lid(Return.FALLS, 2.5, 0.7).permissive(Begun.REST, "lid", "not rain").finds(new RestIntoReach(), "@127");
+        lid(Return.FALLS, 2.5, 0.7).permissive(Begun.REST, "lid", "not rain").finds(new RestIntoReach(), """
+                        WARNING rest-into-reach at permissive.guard/begun
+                        "guard" sends "lid" to rest in mid-stroke, and its return moves into its reach
+                        why: whoever stands in its reach just then would be met by it (S1)
+                        fix: write begun = "finish": no new start, and a stroke that has begun ends by itself
+                        """);
     }
 }
