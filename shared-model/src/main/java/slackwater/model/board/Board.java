@@ -16,8 +16,8 @@ public interface Board {
     OptionalInt headerPin(int gpio);
 
     /**
-     * What is on each pin of the header: {@code 3V3}, {@code 5V}, {@code GND} or {@code GPIO} with its number. The first
-     * is header pin 1; odd pins are the left column, even pins the right one (handbook 3.10).
+     * What is on each pin of the header: {@code 3V3}, {@code 5V}, {@code GND} or {@code GPIO} with its number. The
+     * first is header pin 1; odd pins are the left column, even pins the right one (handbook 3.10).
      */
     List<String> signals();
 

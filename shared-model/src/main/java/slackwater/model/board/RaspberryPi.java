@@ -11,8 +11,8 @@ enum RaspberryPi implements Board {
     PI_3(""),
     PI_4(""),
     /** Its header hangs on a chip of its own, RP1; that its pulls are the older boards' is from memory. */
-    PI_5(
-            "The pulls at reset of this board are from memory, not from its data sheet: measure them before a load is wired."),
+    PI_5("The pulls at reset of this board are from memory, not from its data sheet:"
+            + " measure them before a load is wired."),
     PI_ZERO_2_W("");
 
     /** Physical pins 1 to 40 (handbook 3.10). */
