@@ -120,7 +120,7 @@ final class EveningOptions {
             read.notes().forEach(err::println);
             return read.crowd();
         } catch (final WalkerFileMistake mistake) {
-            throw new Mistake(mistake.getMessage());
+            throw new Mistake(String.valueOf(mistake.getMessage()));
         }
     }
 
@@ -148,7 +148,7 @@ final class EveningOptions {
             read.warnings().forEach(err::println);
             return Optional.of(read);
         } catch (final VcdException mistake) {
-            throw new Mistake(mistake.getMessage());
+            throw new Mistake(String.valueOf(mistake.getMessage()));
         }
     }
 }

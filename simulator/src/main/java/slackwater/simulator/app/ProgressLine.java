@@ -3,14 +3,14 @@ package slackwater.simulator.app;
 import java.io.PrintWriter;
 import slackwater.simulator.evening.EveningRun;
 
-/** One line on a terminal that says how far an evening has come; nothing where nobody watches, or where it is quick. */
+/** Says in lines how far a long evening has come; says nothing of a quick one. */
 final class ProgressLine implements EveningRun.Progress {
-    private static final long QUICK_NS = 1_500_000_000L;
+    private static final long QUICK_NS = 3_000_000_000L;
+    private static final int STEP_PERCENT = 20;
 
     private final PrintWriter err;
-    private final boolean isWatched = System.console() != null;
     private final long beganNs = System.nanoTime();
-    private boolean isShown;
+    private long toldPercent;
 
     ProgressLine(final PrintWriter err) {
         this.err = err;
@@ -18,11 +18,11 @@ final class ProgressLine implements EveningRun.Progress {
 
     @Override
     public void reached(final double share) {
-        if (!isWatched || (!isShown && System.nanoTime() - beganNs < QUICK_NS)) {
-            return;
+        final long percent = Math.round(share * 100);
+        if (System.nanoTime() - beganNs >= QUICK_NS && percent >= toldPercent + STEP_PERCENT) {
+            toldPercent = percent;
+            err.println("simulating: " + percent + " %");
+            err.flush();
         }
-        isShown = true;
-        err.print("\rsimulating: " + Math.round(share * 100) + " %" + (share >= 1 ? "\r                    \r" : ""));
-        err.flush();
     }
 }

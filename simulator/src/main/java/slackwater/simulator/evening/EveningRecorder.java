@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.Set;
 import slackwater.model.Cue;
@@ -80,7 +81,7 @@ final class EveningRecorder implements BenchListener {
 
     @Override
     public void input(final long atNs, final int input, final int controller, final boolean isActive) {
-        recorder.bit(inputLane.get(key(input, controller)), atNs, isActive);
+        recorder.bit(lane(inputLane, key(input, controller)), atNs, isActive);
     }
 
     @Override
@@ -95,18 +96,18 @@ final class EveningRecorder implements BenchListener {
     @Override
     public void event(final int controller, final Event event) {
         if (event instanceof Event.CueStarted started) {
-            recorder.bit(cueLane.get(started.cue()), event.atNs(), true);
+            recorder.bit(lane(cueLane, started.cue()), event.atNs(), true);
             cuesStarted.merge(started.cue(), 1L, Long::sum);
             greet(started);
         } else if (event instanceof Event.CueEnded ended) {
-            recorder.bit(cueLane.get(ended.cue()), event.atNs(), false);
+            recorder.bit(lane(cueLane, ended.cue()), event.atNs(), false);
         } else if (event instanceof Event.StartLost lost) {
             startsLost.merge(withoutFigures(lost.why()), 1L, Long::sum);
         } else if (event instanceof Event.Refused refused) {
             refusals.merge(refused.refusal().rule(), 1L, Long::sum);
             recorder.refused(outputLane(refused.refusal().output()), event.atNs(), event.text());
         } else if (event instanceof Event.ModeChanged changed) {
-            recorder.word(modeLane.get(changed.zone()), event.atNs(), position(changed.to()));
+            recorder.word(lane(modeLane, changed.zone()), event.atNs(), position(changed.to()));
         }
     }
 
@@ -163,7 +164,7 @@ final class EveningRecorder implements BenchListener {
                 final int index = rig.inputs().indexOf(input);
                 final boolean isActive =
                         bench.yard().isInputHigh(index, controller) == input.activeLevel().isHigh();
-                recorder.bit(inputLane.get(key(index, controller)), 0, isActive);
+                recorder.bit(lane(inputLane, key(index, controller)), 0, isActive);
             }
         }
     }
@@ -216,6 +217,11 @@ final class EveningRecorder implements BenchListener {
     private int add(final Lane lane) {
         lanes.add(lane);
         return lanes.size() - 1;
+    }
+
+    private static int lane(final Map<String, Integer> lanes, final String name) {
+        return Optional.ofNullable(lanes.get(name))
+                .orElseThrow(() -> new IllegalArgumentException("no lane is called " + name));
     }
 
     private static Lane modes(final String zone) {
