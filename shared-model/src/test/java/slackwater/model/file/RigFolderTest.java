@@ -123,8 +123,7 @@ class RigFolderTest {
 
     @Test
     void aCueInCodeKeepsItsOwnKeysAsFacts() {
-        final String show =
-                """
+        final String show = """
                 [cue.waves]
                 starts = "path"
                 code = "waves"

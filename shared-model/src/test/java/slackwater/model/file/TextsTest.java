@@ -74,6 +74,14 @@ class TextsTest {
                         mistake -> assertThat(mistake.offset()).isEqualTo("dusk + 15 ".length()));
     }
 
+    @Test
+    void aMistakeInTheTimeOfStartsPointsAtIt() {
+        assertThat(Texts.starts("6 in 1 kg"))
+                .isInstanceOfSatisfying(
+                        Parsed.Mistake.class,
+                        mistake -> assertThat(mistake.offset()).isEqualTo("6 in 1 ".length()));
+    }
+
     private static Parsed<TimeOfDay> clock(final int hour, final int minute) {
         return new Parsed.Value<>(new TimeOfDay.Clock(LocalTime.of(hour, minute)));
     }

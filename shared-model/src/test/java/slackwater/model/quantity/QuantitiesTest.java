@@ -125,7 +125,7 @@ class QuantitiesTest {
         "8 C, TEMPERATURE, did you mean \"degC\"?",
         "8 F, TEMPERATURE, did you mean \"degF\"?",
         "8 seconds, TIME, did you mean \"s\"?",
-        "8 ba, PRESSURE, did you mean \"bar\"?",
+        "8 baar, PRESSURE, did you mean \"bar\"?",
         "8 furlongs, SPEED, 'add one of: m/s, km/h, mph, ft/s (for example \"1.4 m/s\")'"
     })
     void anUnknownUnitGetsTheNearestOne(final String text, final Dimension dimension, final String fix) {
