@@ -92,23 +92,24 @@ final class NothingBelowAScan implements Rule {
                         "make it at least " + Say.time(draft.rig().scan()) + ", or the scan shorter"));
     }
 
-    /** The pulses that hold the relay need two scans for a period; a third is the least that is left for a late one (S2). */
+    /**
+     * The pulses that hold the relay need two scans for a period; a third is the least that is left for a late one
+     * (S2).
+     */
     private static void dropOuts(final Draft draft, final Findings findings) {
         final Duration least = draft.rig().scan().multipliedBy(FEWEST_SCANS_OF_DROP_OUT);
         draft.rig()
                 .controllers()
-                .forEach(
-                        controller -> controller
-                                .holdUp()
-                                .filter(holdUp -> holdUp.dropOut().compareTo(least) < 0)
-                                .ifPresent(
-                                        holdUp -> findings.error(
-                                                "drop-out-short",
-                                                draft.at("controller." + controller.name(), "hold-up.drop-out"),
-                                                Say.words(
-                                                        "drop-out=" + Say.time(holdUp.dropOut()) + " < 3 scans="
-                                                                + Say.time(least),
-                                                        "the relay would open between the pulses of a healthy program (S2)",
-                                                        "take a relay with a longer drop-out, such as 400 ms, or make the scan shorter"))));
+                .forEach(controller -> controller
+                        .holdUp()
+                        .filter(holdUp -> holdUp.dropOut().compareTo(least) < 0)
+                        .ifPresent(holdUp -> findings.error(
+                                "drop-out-short",
+                                draft.at("controller." + controller.name(), "hold-up.drop-out"),
+                                Say.words(
+                                        "drop-out=" + Say.time(holdUp.dropOut()) + " < 3 scans=" + Say.time(least),
+                                        "the relay would open between the pulses of a healthy program (S2)",
+                                        "take a relay with a longer drop-out, such as 400 ms,"
+                                                + " or make the scan shorter"))));
     }
 }
