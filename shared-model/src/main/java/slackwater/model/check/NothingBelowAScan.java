@@ -16,9 +16,15 @@ import slackwater.model.finding.Findings;
 final class NothingBelowAScan implements Rule {
     private static final int FEWEST_SCANS_OF_DROP_OUT = 3;
     private static final String BLINK = "blink";
+    private static final String LONGEST_ON = "longest-on";
 
     /** A length, and the key under which it was written. */
     private record Length(String table, String key, Duration lasts) {
+
+        /** Zero means none, except for a longest-on: what may be on for no time at all never comes on. */
+        private boolean isSaid() {
+            return !lasts.isZero() || key.equals(LONGEST_ON);
+        }
 
         /** The last part of the key; what must outlast a scan is half of a blink, on or off. */
         private String says() {
@@ -36,7 +42,7 @@ final class NothingBelowAScan implements Rule {
         draft.rig().interlocks().forEach(interlock -> lengths.addAll(of(interlock)));
         draft.show().cues().forEach(cue -> lengths.addAll(of(cue)));
         lengths.stream()
-                .filter(length -> !length.lasts().isZero() && length.lasts().compareTo(scan) < 0)
+                .filter(length -> length.isSaid() && length.lasts().compareTo(scan) < 0)
                 .forEach(length -> report(draft, length, findings));
         dropOuts(draft, findings);
     }
@@ -51,7 +57,7 @@ final class NothingBelowAScan implements Rule {
     private static List<Length> of(final Output output) {
         final String table = Say.table(output);
         return Stream.concat(
-                        output.limits().longestOn().stream().map(lasts -> new Length(table, "longest-on", lasts)),
+                        output.limits().longestOn().stream().map(lasts -> new Length(table, LONGEST_ON, lasts)),
                         Stream.of(new Length(
                                 table, "shortest-off", output.limits().shortestOff())))
                 .toList();
