@@ -11,7 +11,7 @@ import slackwater.model.kind.Kinds;
 
 /** What every reader of a table needs: where to report, where things stand, and what may be named. */
 record Context(Findings findings, Places places, Kinds kinds, Names names) {
-    private static final int MOST_LISTED = 10;
+    private static final int MOST_LISTED = 12;
 
     /** The table in which something with a name is described, such as {@code input}. */
     enum Thing {

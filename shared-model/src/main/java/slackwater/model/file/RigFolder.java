@@ -68,7 +68,7 @@ public final class RigFolder {
         final RigReader rigReader = new RigReader(context, rigTable.get());
         final Rig rig = rigReader.read(folderName());
         final Optional<Show> show = showTable.map(table -> new ShowReader(context, table, rigReader.mirrors())
-                .read(chosen.orElse(""), rig.place().isPresent()));
+                .read(chosen.orElse(""), rigTable.get().contains(List.of("place"))));
         if (showNames.size() <= 1) {
             rigReader.mirrors().forEach(mirror -> MirrorTable.checkWithout(mirror, context, allNames(rig, show)));
         }

@@ -45,7 +45,9 @@ final class StepTables {
             case "pause" -> Optional.of(pause(reader));
             default -> outermost(verb, reader, isOutermost);
         };
-        reader.finish();
+        if (step.isPresent()) {
+            reader.finish();
+        }
         return step;
     }
 

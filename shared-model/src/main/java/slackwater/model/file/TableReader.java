@@ -160,7 +160,7 @@ final class TableReader {
         final String fix = Nearest.of(word, known)
                 .map(near -> "did you mean \"" + near + "\"?")
                 .orElse(Context.listed("write one of: ", known, "leave it out"));
-        final String message = "\"" + key + "\" cannot be \"" + word + "\"";
+        final String message = "\"" + keyOf(key) + "\" cannot be \"" + word + "\"";
         error("unknown-word", key, new Words(message, "the word decides which rules apply", fix));
     }
 
@@ -272,8 +272,7 @@ final class TableReader {
     }
 
     void wrongType(final String place, final String wanted) {
-        final String key = place.contains("[") ? place.substring(0, place.indexOf('[')) : place;
-        final String message = "\"" + key + "\" is not " + wanted;
+        final String message = "\"" + keyOf(place) + "\" is not " + wanted;
         error("wrong-type", place, new Words(message, WHY_TYPE, "write " + wanted));
     }
 
@@ -303,6 +302,11 @@ final class TableReader {
 
     static String wanted(final Dimension dimension) {
         return Quantities.example(dimension).replaceFirst("write ", "").replace(", such", " in quotes, such");
+    }
+
+    /** A key without the index of an element. */
+    private static String keyOf(final String place) {
+        return place.contains("[") ? place.substring(0, place.indexOf('[')) : place;
     }
 
     private boolean isNamed(final Context.Thing thing, final String name, final String place) {
