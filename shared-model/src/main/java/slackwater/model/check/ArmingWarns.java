@@ -74,7 +74,10 @@ final class ArmingWarns implements Rule {
                                 + Say.quoted(couldWarn.get(0).name())));
     }
 
-    /** A rig on a bench has neither button nor key, and is armed from the page; one with a panel is meant to run by itself. */
+    /**
+     * A rig on a bench has neither button nor key, and is armed from the page; one with a panel is meant to run by
+     * itself.
+     */
     private static boolean hasPanel(final Rig rig) {
         return rig.inputs().stream()
                 .anyMatch(input -> input.family() == InputFamily.BUTTON || input.family() == InputFamily.KEY);

@@ -16,8 +16,8 @@ import slackwater.model.check.Steps.Placed;
 import slackwater.model.finding.Findings;
 
 /**
- * Finds cues and steps that can never do anything, and only those of which that is certain: a contradiction between conditions
- * that must hold in the same scan.
+ * Finds cues and steps that can never do anything, and only those of which that is certain: a contradiction between
+ * conditions that must hold in the same scan.
  */
 final class CueCanRun implements Rule {
 
@@ -46,7 +46,7 @@ final class CueCanRun implements Rule {
                             "a direction takes two inputs, one after the other",
                             "name two different inputs in order, or write starts = " + Say.quoted(order.first())));
         } else if (cue.start() instanceof Start.AllWithin all
-                && all.inputs().stream().distinct().count() < 2) {
+                && all.inputs().stream().distinct().count() == 1) {
             findings.warning(
                     "all-of-one",
                     draft.at(Say.table(cue), "starts"),
@@ -58,7 +58,9 @@ final class CueCanRun implements Rule {
         }
     }
 
-    /** An edge is the moment at which an input is proven active; only the last one of several is surely so at the start. */
+    /**
+     * An edge is the moment at which an input is proven active; only the last one of several is surely so at the start.
+     */
     private static List<Condition> certainAtStart(final Start start) {
         if (start instanceof Start.OnInput on) {
             return List.of(new Condition(on.input(), true));
@@ -105,8 +107,9 @@ final class CueCanRun implements Rule {
     }
 
     /**
-     * Walks the steps with the conditions that certainly hold at the present mark: the start, or the end of an await that ends
-     * the cue where it fails. They are certain in that very scan only, so only steps at the mark itself are judged.
+     * Walks the steps with the conditions that certainly hold at the present mark: the start, or the end of an await
+     * that ends the cue where it fails. They are certain in that very scan only, so only steps at the mark itself are
+     * judged.
      */
     private static void steps(final Walk walk, final List<Placed<Step>> steps, final List<Condition> atMark) {
         List<Condition> certain = atMark;

@@ -11,8 +11,8 @@ import slackwater.model.finding.Findings;
 import slackwater.model.finding.Findings.Words;
 
 /**
- * A cue keeps the limits of its outputs. The driver would keep them anyway, but the greeting would not be what was written.
- * Only what some draw of the variations surely does is reported, so times across an await are not compared.
+ * A cue keeps the limits of its outputs. The driver would keep them anyway, but the greeting would not be what was
+ * written. Only what some draw of the variations surely does is reported, so times across an await are not compared.
  */
 final class CueKeepsLimits implements Rule {
 

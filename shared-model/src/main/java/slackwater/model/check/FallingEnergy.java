@@ -37,8 +37,8 @@ final class FallingEnergy implements Rule {
     }
 
     /**
-     * Energy on landing. Unthrottled m * g * h; with a stated time t for the way h as if it sped up evenly, m * (2h/t)^2 / 2,
-     * which is the same where t is the time of a free fall.
+     * Energy on landing. Unthrottled m * g * h; with a stated time t for the way h as if it sped up evenly, m *
+     * (2h/t)^2 / 2, which is the same where t is the time of a free fall.
      */
     private static double landsJ(final Output output) {
         final double massKg = output.facts().siOr("moving-mass", 0);

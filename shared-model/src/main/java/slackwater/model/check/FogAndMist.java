@@ -30,7 +30,8 @@ final class FogAndMist implements Rule {
                 Say.words(
                         Say.quoted(output.name()) + " may pump into a cold fog maker",
                         "cold fluid is not fogged: it drips on the path, and people slip",
-                        "add heated-by = \"...\", the heater, or a permissive that needs the fog maker's ready signal"));
+                        "add heated-by = \"...\", the heater, or a permissive that needs the fog maker's ready"
+                                + " signal"));
     }
 
     private static void dry(final Draft draft, final Output output, final Findings findings) {
@@ -39,7 +40,8 @@ final class FogAndMist implements Rule {
                 draft.where().table(Say.table(output)),
                 Say.words(
                         "nothing keeps " + Say.quoted(output.name()) + " from running dry",
-                        "ultrasonic discs without water destroy themselves within a minute (common practice, no source)",
+                        "ultrasonic discs without water destroy themselves within a minute (common practice, no"
+                                + " source)",
                         "add a level switch and a [permissive.NAME] with outputs = [" + Say.quoted(output.name())
                                 + "] that needs it"));
     }

@@ -17,8 +17,8 @@ final class GoingOnAlone implements Rule {
                                 "zone " + Say.quoted(zone.name())
                                         + " goes on when its network is gone, without a hard-wired stop",
                                 "nobody could stop it from afar any more (S24)",
-                                "wire a stop through its output supply and write hard-wired-stop = true, or when-alone ="
-                                        + " \"rest\""));
+                                "wire a stop through its output supply and write hard-wired-stop = true, or"
+                                        + " when-alone = \"rest\""));
             }
         }
     }

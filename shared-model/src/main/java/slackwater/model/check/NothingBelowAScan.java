@@ -16,9 +16,15 @@ import slackwater.model.finding.Findings;
 final class NothingBelowAScan implements Rule {
     private static final int FEWEST_SCANS_OF_DROP_OUT = 3;
     private static final String BLINK = "blink";
+    private static final String LONGEST_ON = "longest-on";
 
     /** A length, and the key under which it was written. */
     private record Length(String table, String key, Duration lasts) {
+
+        /** Zero means none, except for a longest-on: what may be on for no time at all never comes on. */
+        private boolean isSaid() {
+            return !lasts.isZero() || key.equals(LONGEST_ON);
+        }
 
         /** The last part of the key; what must outlast a scan is half of a blink, on or off. */
         private String says() {
@@ -36,7 +42,7 @@ final class NothingBelowAScan implements Rule {
         draft.rig().interlocks().forEach(interlock -> lengths.addAll(of(interlock)));
         draft.show().cues().forEach(cue -> lengths.addAll(of(cue)));
         lengths.stream()
-                .filter(length -> !length.lasts().isZero() && length.lasts().compareTo(scan) < 0)
+                .filter(length -> length.isSaid() && length.lasts().compareTo(scan) < 0)
                 .forEach(length -> report(draft, length, findings));
         dropOuts(draft, findings);
     }
@@ -51,7 +57,7 @@ final class NothingBelowAScan implements Rule {
     private static List<Length> of(final Output output) {
         final String table = Say.table(output);
         return Stream.concat(
-                        output.limits().longestOn().stream().map(lasts -> new Length(table, "longest-on", lasts)),
+                        output.limits().longestOn().stream().map(lasts -> new Length(table, LONGEST_ON, lasts)),
                         Stream.of(new Length(
                                 table, "shortest-off", output.limits().shortestOff())))
                 .toList();
@@ -92,23 +98,24 @@ final class NothingBelowAScan implements Rule {
                         "make it at least " + Say.time(draft.rig().scan()) + ", or the scan shorter"));
     }
 
-    /** The pulses that hold the relay need two scans for a period; a third is the least that is left for a late one (S2). */
+    /**
+     * The pulses that hold the relay need two scans for a period; a third is the least that is left for a late one
+     * (S2).
+     */
     private static void dropOuts(final Draft draft, final Findings findings) {
         final Duration least = draft.rig().scan().multipliedBy(FEWEST_SCANS_OF_DROP_OUT);
         draft.rig()
                 .controllers()
-                .forEach(
-                        controller -> controller
-                                .holdUp()
-                                .filter(holdUp -> holdUp.dropOut().compareTo(least) < 0)
-                                .ifPresent(
-                                        holdUp -> findings.error(
-                                                "drop-out-short",
-                                                draft.at("controller." + controller.name(), "hold-up.drop-out"),
-                                                Say.words(
-                                                        "drop-out=" + Say.time(holdUp.dropOut()) + " < 3 scans="
-                                                                + Say.time(least),
-                                                        "the relay would open between the pulses of a healthy program (S2)",
-                                                        "take a relay with a longer drop-out, such as 400 ms, or make the scan shorter"))));
+                .forEach(controller -> controller
+                        .holdUp()
+                        .filter(holdUp -> holdUp.dropOut().compareTo(least) < 0)
+                        .ifPresent(holdUp -> findings.error(
+                                "drop-out-short",
+                                draft.at("controller." + controller.name(), "hold-up.drop-out"),
+                                Say.words(
+                                        "drop-out=" + Say.time(holdUp.dropOut()) + " < 3 scans=" + Say.time(least),
+                                        "the relay would open between the pulses of a healthy program (S2)",
+                                        "take a relay with a longer drop-out, such as 400 ms,"
+                                                + " or make the scan shorter"))));
     }
 }

@@ -77,7 +77,8 @@ final class OneStop implements Rule {
                                         + Say.quoted(input.zone().get()) + " alone",
                                 "whoever presses a stop expects the whole rig to stop, through wires and not through a"
                                         + " program (S4)",
-                                "put the button into the stop loop, or name it after what it does, such as stand-down"));
+                                "put the button into the stop loop, or name it after what it does, such as"
+                                        + " stand-down"));
             }
         }
     }

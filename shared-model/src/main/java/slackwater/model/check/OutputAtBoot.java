@@ -9,8 +9,8 @@ import slackwater.model.finding.Findings;
 import slackwater.model.finding.Findings.Words;
 
 /**
- * Nothing may be energised between power-on and the moment the program takes the pins (handbook 3.9 and 3.12). Pins with a
- * life of their own are another rule's.
+ * Nothing may be energised between power-on and the moment the program takes the pins (handbook 3.9 and 3.12). Pins
+ * with a life of their own are another rule's.
  */
 final class OutputAtBoot implements Rule {
 

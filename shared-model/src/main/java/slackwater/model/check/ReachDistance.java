@@ -9,8 +9,8 @@ import slackwater.model.engineering.ProtectiveDistance;
 import slackwater.model.finding.Findings;
 
 /**
- * A reach curtain hangs far enough away that the prop is at rest before somebody who broke it arrives: K * T + C (handbook 6.7,
- * ISO 13855), with a running child's K. Where one of its figures is left out, the finding says which.
+ * A reach curtain hangs far enough away that the prop is at rest before somebody who broke it arrives: K * T + C
+ * (handbook 6.7, ISO 13855), with a running child's K. Where one of its figures is left out, the finding says which.
  */
 final class ReachDistance implements Rule {
     private static final double MM_PER_M = 1_000;

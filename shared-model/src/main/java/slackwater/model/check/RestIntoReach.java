@@ -11,8 +11,8 @@ import slackwater.model.finding.Findings;
 import slackwater.model.finding.Findings.Words;
 
 /**
- * Where the return moves into the reach, an interlock lets a stroke that has begun finish: going to rest would be the very
- * movement that it should prevent (S1).
+ * Where the return moves into the reach, an interlock lets a stroke that has begun finish: going to rest would be the
+ * very movement that it should prevent (S1).
  */
 final class RestIntoReach implements Rule {
 

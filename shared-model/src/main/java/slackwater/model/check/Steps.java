@@ -44,8 +44,8 @@ final class Steps {
     }
 
     /**
-     * The parts of a cue whose times are known beforehand: between two awaits or choices nobody knows how long it takes. A
-     * choice is a part of its own.
+     * The parts of a cue whose times are known beforehand: between two awaits or choices nobody knows how long it
+     * takes. A choice is a part of its own.
      */
     static List<List<Placed<Step>>> stretches(final List<Placed<Step>> steps) {
         final List<List<Placed<Step>>> stretches = new ArrayList<>();

@@ -9,8 +9,8 @@ import slackwater.model.Step;
 import slackwater.model.check.Steps.Placed;
 
 /**
- * When a stretch of a cue's steps wishes for what. Its moments hold for every draw of the variations, so that the smallest
- * time between two of them can be told exactly.
+ * When a stretch of a cue's steps wishes for what. Its moments hold for every draw of the variations, so that the
+ * smallest time between two of them can be told exactly.
  */
 final class Timeline {
 
@@ -71,7 +71,9 @@ final class Timeline {
             return new Moment(leastNs + lasts.toNanos(), later);
         }
 
-        /** The smallest time from an earlier moment to this one, over all draws; negative where this one may come first. */
+        /**
+         * The smallest time from an earlier moment to this one, over all draws; negative where this one may come first.
+         */
         Duration leastSince(final Moment earlier) {
             final BitSet onlyEarlier = (BitSet) earlier.draws.clone();
             onlyEarlier.andNot(draws);

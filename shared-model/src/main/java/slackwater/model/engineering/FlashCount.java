@@ -18,7 +18,8 @@ public final class FlashCount {
     /**
      * The most onsets in any second, of all lamps that people see together.
      *
-     * @param onsetsNs moments at which a flash begins, in any order; those less than 20 ms after a counted one are the same flash
+     * @param onsetsNs moments at which a flash begins, in any order; those less than 20 ms after a counted one are the
+     * same flash
      */
     public static int most(final List<Long> onsetsNs) {
         final List<Long> merged = merged(onsetsNs);

@@ -2,7 +2,8 @@ package slackwater.model.engineering;
 
 /**
  * How far in front of a danger a light beam or curtain must hang, so that the danger has ended when somebody who broke
- * it arrives: S = K * T + C (handbook 6.7, ISO 13855 in its edition of 2010). Millimetres and seconds, as in the standard.
+ * it arrives: S = K * T + C (handbook 6.7, ISO 13855 in its edition of 2010). Millimetres and seconds, as in the
+ * standard.
  */
 public final class ProtectiveDistance {
     /** Coarsest curtain that still tells a hand: above it a curtain counts as beams. */
@@ -52,8 +53,8 @@ public final class ProtectiveDistance {
     }
 
     /**
-     * For a yard: a running child is faster than the 1.6 m/s of a walking adult, so K is 2000 mm/s throughout (the project's
-     * own caution, no source).
+     * For a yard: a running child is faster than the 1.6 m/s of a walking adult, so K is 2000 mm/s throughout (the
+     * project's own caution, no source).
      */
     public static double yardBeamsMm(final double stopsInS) {
         requireTime(stopsInS);

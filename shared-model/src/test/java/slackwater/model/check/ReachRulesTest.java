@@ -9,7 +9,10 @@ import slackwater.model.Return;
 import slackwater.model.kind.Family;
 import slackwater.model.quantity.Dimension;
 
-/** The reach of what moves (S1): distances after handbook 6.7, ISO 13855, with K = 2000 mm/s (project caution, no source). */
+/**
+ * The reach of what moves (S1): distances after handbook 6.7, ISO 13855, with K = 2000 mm/s (project caution, no
+ * source).
+ */
 class ReachRulesTest {
     private static final String TOO_NEAR = """
             ERROR reach-too-near at input.reach/distance

@@ -242,6 +242,16 @@ class RigRulesTest {
     }
 
     @Test
+    void aLongestOnOfNothingNeverComesOn() {
+        Sketch.rig().with(Out.valve("lid").longestOnMs(0)).finds(new NothingBelowAScan(), """
+                        ERROR shorter-than-scan at output.lid/longest-on
+                        longest-on=0 ms < scan=10 ms
+                        why: the program looks once a scan, so it could not keep a time that short
+                        fix: make it at least 10 ms, or the scan shorter
+                        """);
+    }
+
+    @Test
     void noStepIsShorterThanAScan() {
         Sketch.rig()
                 .with(Play.on("path").steps(Play.wish("lid", 9), Play.pause(8, 0), Play.blink("lid", 100, 19)))

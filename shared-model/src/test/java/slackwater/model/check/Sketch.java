@@ -29,7 +29,9 @@ import slackwater.model.finding.Findings;
 import slackwater.model.finding.Position;
 import slackwater.model.finding.Where;
 
-/** A rig and a show built in code: one controller and zone called north, and what a test adds, in that order of lines. */
+/**
+ * A rig and a show built in code: one controller and zone called north, and what a test adds, in that order of lines.
+ */
 final class Sketch {
     private final List<String> tables = new ArrayList<>();
     private final List<Controller> controllers = new ArrayList<>();
@@ -178,7 +180,9 @@ final class Sketch {
                 "");
     }
 
-    /** Each table is a line of a file that bears its name and key, so that a test sees which key a finding points at. */
+    /**
+     * Each table is a line of a file that bears its name and key, so that a test sees which key a finding points at.
+     */
     private final class Lines implements Where {
         @Override
         public Optional<Position> value(final String table, final String key) {

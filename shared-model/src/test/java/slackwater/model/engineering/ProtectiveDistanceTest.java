@@ -12,8 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ProtectiveDistanceTest {
 
     /**
-     * Cases 1 and 2 (worked example of a light curtain's manual: 640 first, then 512), 3 (the first branch), 4 (not below 500), 6
-     * (a press).
+     * Cases 1 and 2 (worked example of a light curtain's manual: 640 first, then 512), 3 (the first branch), 4 (not
+     * below 500), 6 (a press).
      */
     @ParameterizedTest
     @CsvSource({"0.32, 14, 512", "0.10, 30, 328", "0.26, 14, 500", "0.165, 14, 330"})
