@@ -19,7 +19,8 @@ final class FindingsJson {
         try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
             json.writeStartObject();
             json.writeNumberField("filesRead", filesRead);
-            json.writeNumberField("errors", findings.stream().filter(Finding::isError).count());
+            json.writeNumberField(
+                    "errors", findings.stream().filter(Finding::isError).count());
             json.writeArrayFieldStart("findings");
             for (final Finding finding : findings) {
                 write(json, finding);

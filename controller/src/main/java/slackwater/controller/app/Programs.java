@@ -15,7 +15,11 @@ public final class Programs {
         prepare(program.getCommandSpec());
         program.setParameterExceptionHandler((mistake, given) -> {
             final CommandLine command = mistake.getCommandLine();
-            command.getErr().println(String.valueOf(mistake.getMessage()).lines().findFirst().orElse("wrong arguments"));
+            command.getErr()
+                    .println(String.valueOf(mistake.getMessage())
+                            .lines()
+                            .findFirst()
+                            .orElse("wrong arguments"));
             command.usage(command.getErr());
             return WRONG;
         });

@@ -37,8 +37,7 @@ public final class RigLoader {
      * @param show the show that was asked for; one without cues where the folder has none
      * @param findings everything found, reader's and rules'
      */
-    public record Loaded(
-            Optional<Rig> rig, Show show, List<CueCode> codes, List<Finding> findings, int filesRead) {
+    public record Loaded(Optional<Rig> rig, Show show, List<CueCode> codes, List<Finding> findings, int filesRead) {
         public Loaded {
             codes = List.copyOf(codes);
             findings = List.copyOf(findings);
@@ -69,14 +68,13 @@ public final class RigLoader {
         return new Loaded(isGood ? reading.rig() : Optional.empty(), show, codes, findings, reading.filesRead());
     }
 
-    private static List<CueCode> codes(
-            final ClassLoader loader, final Show show, final List<Finding> findings) {
+    private static List<CueCode> codes(final ClassLoader loader, final Show show, final List<Finding> findings) {
         final List<CueCode> codes = new ArrayList<>();
         try {
             ServiceLoader.load(CueCode.class, loader).forEach(codes::add);
         } catch (final ServiceConfigurationError broken) {
-            findings.add(finding("bad-code", "a library in lib brings a cue in code that cannot be made: "
-                    + broken.getMessage()));
+            findings.add(finding(
+                    "bad-code", "a library in lib brings a cue in code that cannot be made: " + broken.getMessage()));
         }
         show.cues().stream().flatMap(cue -> cue.code().stream()).forEach(word -> {
             if (codes.stream().noneMatch(code -> code.word().equals(word))) {

@@ -45,7 +45,9 @@ final class Passage {
         for (int i = 0; i < steps.size(); i++) {
             if (steps.get(i) instanceof Step.Energise energise) {
                 final long startsNs = energise.at().map(at -> at.toNanos()).orElse(endsNs);
-                endsNs = startsNs + energise.lasts().toNanos() + draw(energise.vary().toNanos(), start, i);
+                endsNs = startsNs
+                        + energise.lasts().toNanos()
+                        + draw(energise.vary().toNanos(), start, i);
                 actions[action].schedule(run, startsNs, endsNs);
                 action++;
             } else if (steps.get(i) instanceof Step.Pause pause) {

@@ -62,12 +62,11 @@ final class OutputDriver {
 
     boolean energises(final RunState run, final boolean isPermitted, final Image image) {
         final State now = state.of(run);
-        final State next =
-                switch (now) {
-                    case READY -> isPermitted && mayEnergise(run, false) ? State.ENERGISED : State.READY;
-                    case ENERGISED -> isPermitted && mayEnergise(run, true) ? State.ENERGISED : State.RESTING;
-                    case RESTING -> afterRest(run, isPermitted);
-                };
+        final State next = switch (now) {
+            case READY -> isPermitted && mayEnergise(run, false) ? State.ENERGISED : State.READY;
+            case ENERGISED -> isPermitted && mayEnergise(run, true) ? State.ENERGISED : State.RESTING;
+            case RESTING -> afterRest(run, isPermitted);
+        };
         if (next != now) {
             enter(run, next);
         }
@@ -100,7 +99,8 @@ final class OutputDriver {
         }
         return hasRoom(run)
                 ? "it has been within its limits"
-                : limits.starts().map(most -> "it has started " + most.most() + " times within "
+                : limits.starts()
+                        .map(most -> "it has started " + most.most() + " times within "
                                 + Spans.text(most.within().toNanos()) + ", in this state")
                         .orElse("");
     }

@@ -70,9 +70,8 @@ public final class GuardStage {
                 }
             }
         }
-        guardsOf = perOutput.stream()
-                .map(guards -> guards.toArray(Guard[]::new))
-                .toArray(Guard[][]::new);
+        guardsOf =
+                perOutput.stream().map(guards -> guards.toArray(Guard[]::new)).toArray(Guard[][]::new);
         observers = everyOne.toArray(Guard[]::new);
         releases = oneShots.toArray(ReleaseGuard[]::new);
         hasFreshDemand = outputs.stream()

@@ -38,7 +38,6 @@ final class PermissiveGuard implements Guard {
                 permissive.name(),
                 observations.observed(run, input),
                 observations.sinceNs(run, input),
-                places.inputs().get(input).name() + " is proven "
-                        + (needs.wantsActive(at) ? "active" : "inactive"));
+                places.inputs().get(input).name() + " is proven " + (needs.wantsActive(at) ? "active" : "inactive"));
     }
 }

@@ -46,7 +46,8 @@ final class SurroundingsGuard implements Guard {
 
     private static String clearsWhen(final Mode mode, final String zone) {
         return switch (mode) {
-            case STOPPED -> "the stop is released, a reset button is pressed and let go, and zone " + zone + " is armed";
+            case STOPPED ->
+                "the stop is released, a reset button is pressed and let go, and zone " + zone + " is armed";
             case FAULTED -> "the cause is gone, a reset button is pressed and let go, and zone " + zone + " is armed";
             case LOCKED_OUT -> "everybody has taken their lock off, and zone " + zone + " is armed";
             case BENCH -> "zone " + zone + " leaves the bench and is armed";

@@ -56,6 +56,7 @@ public final class InputStage {
         private final Flag isStuck;
         /** What was active at power-on or while warming up is somebody, but no start. */
         private final Flag mayRise;
+
         private final Timer proven;
         private final Timer warm;
         private final Timer stuck;
@@ -67,7 +68,8 @@ public final class InputStage {
             activeAfterNs = input.proving().activeAfter().toNanos();
             inactiveAfterNs = input.proving().inactiveAfter().toNanos();
             warmUpNs = input.proving().warmUp().toNanos();
-            stuckAfterNs = input.proving().stuckAfter().map(after -> after.toNanos()).orElse(-1L);
+            stuckAfterNs =
+                    input.proving().stuckAfter().map(after -> after.toNanos()).orElse(-1L);
             final String place = "input." + name;
             isKnown = layout.flag(place + ".known");
             isActive = layout.flag(place + ".active");

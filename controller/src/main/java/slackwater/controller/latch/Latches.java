@@ -299,7 +299,6 @@ public final class Latches {
         return sum;
     }
 
-
     private void restAllWishes(final RunState run) {
         for (int z = 0; z < wish.length; z++) {
             rest(run, z);

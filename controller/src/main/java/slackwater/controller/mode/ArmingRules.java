@@ -38,14 +38,15 @@ final class ArmingRules {
     Optional<String> refusal(final RunState run, final Image image, final Latches latches, final int zone) {
         if (latches.isZoneLatched(run, zone)) {
             return Optional.of("zone " + places.zones().get(zone).name() + " is "
-                    + latches.zoneMode(run, zone).name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '));
+                    + latches.zoneMode(run, zone)
+                            .name()
+                            .toLowerCase(java.util.Locale.ROOT)
+                            .replace('_', ' '));
         }
         if (!image.hasPassedDropTest) {
             return Optional.of("the hold-up relay has not passed its drop test");
         }
-        return firstStop(image)
-                .or(() -> firstReach(image, zone))
-                .or(() -> firstEnergised(image, zone));
+        return firstStop(image).or(() -> firstReach(image, zone)).or(() -> firstEnergised(image, zone));
     }
 
     /** Whether somebody is, or has just been, in a reach of the zone: cancels a warning. */

@@ -11,7 +11,6 @@ import slackwater.controller.image.Places;
 import slackwater.controller.latch.Kept;
 import slackwater.controller.latch.Latches;
 import slackwater.controller.latch.LockoutNames;
-import slackwater.controller.run.Flag;
 import slackwater.controller.run.Layout;
 import slackwater.controller.run.Phase;
 import slackwater.controller.run.RunState;
@@ -132,15 +131,14 @@ public final class ModeStage {
             return;
         }
         for (int zone = 0; zone < zones.count(); zone++) {
-            final Optional<String> why =
-                    switch (asks) {
-                        case OPEN -> zones.arm(run, image, zone);
-                        case WARM -> zones.warm(run, zone);
-                        case CLOSE, NOTHING -> {
-                            zones.standDown(run, zone);
-                            yield Optional.empty();
-                        }
-                    };
+            final Optional<String> why = switch (asks) {
+                case OPEN -> zones.arm(run, image, zone);
+                case WARM -> zones.warm(run, zone);
+                case CLOSE, NOTHING -> {
+                    zones.standDown(run, zone);
+                    yield Optional.empty();
+                }
+            };
             final String what = "schedule: " + asks.name().toLowerCase(java.util.Locale.ROOT) + " " + zones.name(zone);
             image.note(new Event.Commanded(run.atNs(), what, why.isEmpty(), why.orElse("")));
         }

@@ -24,10 +24,14 @@ public record Options(long seed, long bootId, Secrets secrets, Function<String, 
 
     /** The same with cues in code. */
     public Options with(final List<CueCode> found) {
-        return new Options(seed, bootId, secrets, word -> found.stream()
-                .filter(code -> code.word().equals(word))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no cue in code is called " + word)));
+        return new Options(
+                seed,
+                bootId,
+                secrets,
+                word -> found.stream()
+                        .filter(code -> code.word().equals(word))
+                        .findFirst()
+                        .orElseThrow(() -> new IllegalArgumentException("no cue in code is called " + word)));
     }
 
     private static Secrets noSecrets() {

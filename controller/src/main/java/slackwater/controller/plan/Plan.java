@@ -51,14 +51,7 @@ public final class Plan {
                 show.schedule().flatMap(schedule -> rig.place().map(place -> new ShowCalendar(schedule, place)));
         modes = new ModeStage(
                 new ModeStage.Parts(
-                        places,
-                        rig.arming(),
-                        calendar,
-                        latches,
-                        trips,
-                        names,
-                        options.secrets(),
-                        options.bootId()),
+                        places, rig.arming(), calendar, latches, trips, names, options.secrets(), options.bootId()),
                 layout);
         cues = new CueStage(
                 show.cues().stream()

@@ -44,8 +44,7 @@ public final class Scan {
         gate.restAll();
     }
 
-    private Scan(
-            final Plan plan, final Ports ports, final RunState run, final Image image, final Commands commands) {
+    private Scan(final Plan plan, final Ports ports, final RunState run, final Image image, final Commands commands) {
         this.plan = plan;
         this.ports = ports;
         this.run = run;
@@ -60,8 +59,7 @@ public final class Scan {
 
     /** A scan that goes on from here by itself, on other pins and for another journal. Waiting commands stay behind. */
     public Scan fork(final Ports others) {
-        final Scan fork = new Scan(
-                plan, others, run.copy(), image.copy(), new Commands(plan.places(), plan.names()));
+        final Scan fork = new Scan(plan, others, run.copy(), image.copy(), new Commands(plan.places(), plan.names()));
         fork.keptSignature = keptSignature;
         return fork;
     }

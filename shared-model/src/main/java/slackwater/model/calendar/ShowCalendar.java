@@ -81,8 +81,7 @@ public final class ShowCalendar {
         return sun(date, SunTimes.Twilight.VISUAL, ((TimeOfDay.Sunset) time).offset());
     }
 
-    private Optional<ZonedDateTime> sun(
-            final LocalDate date, final SunTimes.Twilight twilight, final Duration offset) {
+    private Optional<ZonedDateTime> sun(final LocalDate date, final SunTimes.Twilight twilight, final Duration offset) {
         // from noon, so that a dusk after midnight still belongs to the evening of its date
         final @Nullable ZonedDateTime set = SunTimes.compute()
                 .on(date.atTime(12, 0).atZone(place.zone()))

@@ -26,7 +26,10 @@ final class DemoCommand implements Callable<Integer> {
     /** The launcher says where the project lies; without it, the folder one stands in. */
     private static final String HOME = "slackwater.home";
 
-    @Option(names = "--html", paramLabel = "FILE", description = "Write the evening as one page that needs nothing else.")
+    @Option(
+            names = "--html",
+            paramLabel = "FILE",
+            description = "Write the evening as one page that needs nothing else.")
     private Optional<Path> html = Optional.empty();
 
     @Spec
@@ -48,12 +51,13 @@ final class DemoCommand implements Callable<Integer> {
         }
         try {
             final EveningOptions usual = new EveningOptions();
-            final EveningRun.Result result = new EveningRun(usual.plan(loaded, loaded.rig().get(), err))
+            final EveningRun.Result result = new EveningRun(
+                            usual.plan(loaded, loaded.rig().get(), err))
                     .run(new ProgressLine(err), System::nanoTime);
             out.println(Summary.text(result.evening()));
             out.println(tryNext());
-            final Optional<String> unwritten = html.flatMap(file ->
-                    ReportFiles.write(file, page -> EveningPage.write(result.evening(), result.lanes(), page)));
+            final Optional<String> unwritten = html.flatMap(
+                    file -> ReportFiles.write(file, page -> EveningPage.write(result.evening(), result.lanes(), page)));
             unwritten.ifPresent(err::println);
             return unwritten.isEmpty() && result.evening().violations().isEmpty() ? Exit.GOOD : Exit.FELL_SHORT;
         } catch (final EveningOptions.Mistake impossible) {

@@ -57,7 +57,10 @@ final class EveningOptions {
     @Option(names = "--walkers-move", paramLabel = "M", split = ",", description = "Then move by x,y metres.")
     private List<Double> walkersMove = new ArrayList<>();
 
-    @Option(names = "--inputs", paramLabel = "FILE", description = "A recorded VCD whose lines drive the inputs of the same name; 1 is active.")
+    @Option(
+            names = "--inputs",
+            paramLabel = "FILE",
+            description = "A recorded VCD whose lines drive the inputs of the same name; 1 is active.")
     private Optional<Path> inputs = Optional.empty();
 
     @Option(names = "--no-skip", description = "Run every scan, quiet ones too; slower, and the same digest.")
@@ -97,18 +100,16 @@ final class EveningOptions {
     }
 
     private Crowd crowd(
-            final RigLoader.Loaded loaded,
-            final Rig rig,
-            final long startMs,
-            final long untilNs,
-            final PrintWriter err)
+            final RigLoader.Loaded loaded, final Rig rig, final long startMs, final long untilNs, final PrintWriter err)
             throws Mistake {
         if (walkers.isEmpty()) {
             return CrowdMaker.draw(rig.surroundings().way(), seed, 0, untilNs);
         }
         Crowd all = Crowd.NOBODY;
         for (final Path file : walkers) {
-            all = all.isEmpty() ? measured(file, rig, err) : all.then(measured(file, rig, err), BETWEEN_FILES.toNanos());
+            all = all.isEmpty()
+                    ? measured(file, rig, err)
+                    : all.then(measured(file, rig, err), BETWEEN_FILES.toNanos());
         }
         final long opensNs = EveningPlan.opensAfter(rig, loaded.show(), startMs).toNanos();
         return all.movedBy(opensNs + WALKERS_AFTER_OPENING.toNanos());
@@ -134,8 +135,7 @@ final class EveningOptions {
         if (!walkersMove.isEmpty() && walkersMove.size() != 2) {
             throw new Mistake("--walkers-move takes two numbers, such as 8,-1");
         }
-        final Point move =
-                walkersMove.isEmpty() ? said.moveBy() : new Point(walkersMove.get(0), walkersMove.get(1));
+        final Point move = walkersMove.isEmpty() ? said.moveBy() : new Point(walkersMove.get(0), walkersMove.get(1));
         return new Walkers(rate, unit, walkersTurn.orElse(said.turnDeg()), move);
     }
 

@@ -40,20 +40,27 @@ final class NewCommand implements Callable<Integer> {
         } catch (final FileAlreadyExistsException taken) {
             return refuse(taken.getFile() + " exists already and is no folder; name another", Exit.WRONG);
         } catch (final IOException failed) {
-            return refuse(folder + " cannot be written (" + failed.getMessage() + "); name another folder", Exit.FELL_SHORT);
+            return refuse(
+                    folder + " cannot be written (" + failed.getMessage() + "); name another folder", Exit.FELL_SHORT);
         }
-        spec.commandLine().getOut().println(String.join(
-                System.lineSeparator(),
-                "Wrote " + folder.resolve(RIG) + " and " + folder.resolve(SHOW) + ".",
-                "Try next:",
-                "  slackwater check " + folder,
-                "  slackwater simulate " + folder,
-                "  slackwater wiring " + folder + " --propose-pins"));
+        spec.commandLine()
+                .getOut()
+                .println(String.join(
+                        System.lineSeparator(),
+                        "Wrote " + folder.resolve(RIG) + " and " + folder.resolve(SHOW) + ".",
+                        "Try next:",
+                        "  slackwater check " + folder,
+                        "  slackwater simulate " + folder,
+                        "  slackwater wiring " + folder + " --propose-pins"));
         return Exit.GOOD;
     }
 
     private void write(final String file) throws IOException {
-        Files.writeString(folder.resolve(file), template(file), StandardCharsets.UTF_8, java.nio.file.StandardOpenOption.CREATE_NEW);
+        Files.writeString(
+                folder.resolve(file),
+                template(file),
+                StandardCharsets.UTF_8,
+                java.nio.file.StandardOpenOption.CREATE_NEW);
     }
 
     private static String template(final String file) {

@@ -43,7 +43,10 @@ final class SimulateCommand implements Callable<Integer> {
     @Option(names = "--vcd", paramLabel = "FILE", description = "Write all lines as a waveform (IEEE 1364 VCD).")
     private Optional<Path> vcd = Optional.empty();
 
-    @Option(names = "--html", paramLabel = "FILE", description = "Write the evening as one page that needs nothing else.")
+    @Option(
+            names = "--html",
+            paramLabel = "FILE",
+            description = "Write the evening as one page that needs nothing else.")
     private Optional<Path> html = Optional.empty();
 
     @Option(names = "--json", description = "Print one JSON object and nothing else.")

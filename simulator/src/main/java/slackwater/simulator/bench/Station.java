@@ -52,8 +52,7 @@ final class Station {
                 .toArray();
         feedback = plan.places().outputs().stream().map(Output::feedback).toList();
         isActiveHigh = flags(
-                inputs.length,
-                i -> plan.places().inputs().get(i).activeLevel().isHigh());
+                inputs.length, i -> plan.places().inputs().get(i).activeLevel().isHigh());
         isEnergisedHigh = flags(
                 outputs.length,
                 i -> plan.places().outputs().get(i).energisedLevel().isHigh());

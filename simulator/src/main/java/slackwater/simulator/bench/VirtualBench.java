@@ -187,7 +187,8 @@ public final class VirtualBench {
     /** Whether an output's pin is at its energised level, by the rig's polarity. */
     public boolean isEnergised(final String output) {
         final int index = outputIndex(output);
-        return yard.isOutputHigh(index) == rig.outputs().get(index).energisedLevel().isHigh();
+        return yard.isOutputHigh(index)
+                == rig.outputs().get(index).energisedLevel().isHigh();
     }
 
     /** Every reason why an output may not be energised now; none when it may. */
@@ -270,7 +271,8 @@ public final class VirtualBench {
         if (!skipsQuiet) {
             return following;
         }
-        long next = Math.min(yard.wakeNs(), script.isEmpty() ? Long.MAX_VALUE : script.get(0).atNs());
+        long next = Math.min(
+                yard.wakeNs(), script.isEmpty() ? Long.MAX_VALUE : script.get(0).atNs());
         for (final Station station : stations) {
             next = Math.min(next, station.hasNews() ? following : station.wakeNs());
         }

@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.Set;
+import java.util.TreeSet;
 import slackwater.model.Cue;
 import slackwater.model.Mode;
 import slackwater.model.Output;
@@ -162,8 +162,8 @@ final class EveningRecorder implements BenchListener {
             for (final slackwater.model.Input input :
                     rig.inputsOf(rig.controllers().get(controller).name())) {
                 final int index = rig.inputs().indexOf(input);
-                final boolean isActive =
-                        bench.yard().isInputHigh(index, controller) == input.activeLevel().isHigh();
+                final boolean isActive = bench.yard().isInputHigh(index, controller)
+                        == input.activeLevel().isHigh();
                 recorder.bit(lane(inputLane, key(index, controller)), 0, isActive);
             }
         }

@@ -44,9 +44,10 @@ public final class EveningRun {
                 .skippingQuiet(plan.skipsQuiet()));
         recorder = new EveningRecorder(plan.rig(), plan.show(), plan.crowd(), bench);
         bench.listen(recorder);
-        plan.opening().ifPresent(window -> bench.at(
-                Duration.ofMillis(Math.max(0, window.opensMs() - plan.startEpochMs())),
-                yard -> yard.tell(new Act.ScheduleOpens())));
+        plan.opening()
+                .ifPresent(window -> bench.at(
+                        Duration.ofMillis(Math.max(0, window.opensMs() - plan.startEpochMs())),
+                        yard -> yard.tell(new Act.ScheduleOpens())));
         plan.recorded().ifPresentOrElse(this::play, () -> new Keeper(plan.rig(), plan.show()).open(bench));
     }
 
@@ -70,13 +71,14 @@ public final class EveningRun {
     /** Inputs from a recording, in place of hands and sensors; what it does not name stays the yard's. */
     private void play(final Recording recording) {
         for (final Recording.Change change : recording.changes()) {
-            named(change.line()).ifPresent(input -> bench.at(Duration.ofNanos(change.atNs()), yard -> {
-                if (input.family() == InputFamily.STOP_LOOP) {
-                    yard.pressStop(!change.isHigh());
-                } else {
-                    yard.set(input.name(), change.isHigh());
-                }
-            }));
+            named(change.line())
+                    .ifPresent(input -> bench.at(Duration.ofNanos(change.atNs()), yard -> {
+                        if (input.family() == InputFamily.STOP_LOOP) {
+                            yard.pressStop(!change.isHigh());
+                        } else {
+                            yard.set(input.name(), change.isHigh());
+                        }
+                    }));
         }
     }
 
@@ -96,10 +98,15 @@ public final class EveningRun {
                         startedAt(),
                         untilNs,
                         tookNs,
-                        untilNs / plan.rig().scan().toNanos() * plan.rig().controllers().size()),
+                        untilNs
+                                / plan.rig().scan().toNanos()
+                                * plan.rig().controllers().size()),
                 new Evening.Visits(
                         plan.crowd().size(),
-                        plan.crowd().visitors().stream().mapToInt(visitor -> visitor.group()).distinct().count(),
+                        plan.crowd().visitors().stream()
+                                .mapToInt(visitor -> visitor.group())
+                                .distinct()
+                                .count(),
                         recorder.greeted(),
                         figures.nearMisses(),
                         recorder.startledByMistake()),
@@ -111,14 +118,14 @@ public final class EveningRun {
                         longestOn(figures),
                         recorder.restShare(untilNs)),
                 bench.violations().stream()
-                        .map(found -> new Evening.Violation(
-                                found.rule(), found.output(), found.atNs(), found.detail()))
+                        .map(found -> new Evening.Violation(found.rule(), found.output(), found.atNs(), found.detail()))
                         .toList(),
                 bench.digest());
     }
 
     private StartedAt startedAt() {
-        return plan.rig().place()
+        return plan.rig()
+                .place()
                 .map(place -> StartedAt.of(Instant.ofEpochMilli(plan.startEpochMs()), place.zone()))
                 .orElse(StartedAt.UNKNOWN);
     }
@@ -130,7 +137,8 @@ public final class EveningRun {
     }
 
     private long limitNs(final String output) {
-        return plan.rig().output(output)
+        return plan.rig()
+                .output(output)
                 .map(Output::limits)
                 .flatMap(limits -> limits.longestOn())
                 .map(Duration::toNanos)

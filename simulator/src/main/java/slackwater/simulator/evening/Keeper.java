@@ -58,7 +58,9 @@ public final class Keeper {
     private Duration arm(final VirtualBench bench, final Duration walked) {
         Duration warm = walked;
         for (final Input input : rig.inputs()) {
-            warm = input.proving().warmUp().compareTo(warm) > 0 ? input.proving().warmUp() : warm;
+            warm = input.proving().warmUp().compareTo(warm) > 0
+                    ? input.proving().warmUp()
+                    : warm;
         }
         final Duration moment = warm.plus(PAUSE);
         final List<Input> keys = inputs(Input.Use.ARM);

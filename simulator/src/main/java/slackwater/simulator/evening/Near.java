@@ -43,16 +43,17 @@ final class Near {
     }
 
     private static boolean isNearAny(final Visitor visitor, final List<Point> places, final long atNs) {
-        return places.stream()
-                .anyMatch(place -> Sight.isWithin(place, RADIUS_M, visitor.xM(atNs), visitor.yM(atNs)));
+        return places.stream().anyMatch(place -> Sight.isWithin(place, RADIUS_M, visitor.xM(atNs), visitor.yM(atNs)));
     }
 
     private static Optional<Point> place(final Input input) {
         return input.sees()
                 .field()
                 .map(field -> field.at())
-                .or(() -> input.sees().ray().map(ray -> new Point(
-                        (ray.from().xM() + ray.to().xM()) / 2,
-                        (ray.from().yM() + ray.to().yM()) / 2)));
+                .or(() -> input.sees()
+                        .ray()
+                        .map(ray -> new Point(
+                                (ray.from().xM() + ray.to().xM()) / 2,
+                                (ray.from().yM() + ray.to().yM()) / 2)));
     }
 }
