@@ -27,6 +27,8 @@ import slackwater.model.finding.Severity;
 public final class RigLoader {
     private static final String LIB = "lib";
     private static final String JARS = "*.jar";
+    private static final String UNASKED =
+            "Once these are mended, check looks at pins, guards, limits and cues as well." + System.lineSeparator();
 
     private RigLoader() {}
 
@@ -36,6 +38,7 @@ public final class RigLoader {
      * @param rig empty when anything is wrong with it
      * @param show the show that was asked for; one without cues where the folder has none
      * @param findings everything found, reader's and rules'
+     * @param wereRulesAsked whether the files could be read well enough to ask the rules of the trade
      */
     public record Loaded(Optional<Rig> rig, Show show, List<CueCode> codes, List<Finding> findings, int filesRead) {
         public Loaded {
@@ -49,7 +52,8 @@ public final class RigLoader {
 
         /** The findings as a person reads them. */
         public String text() {
-            return FindingsPrinter.text(findings, filesRead);
+            final String text = FindingsPrinter.text(findings, filesRead);
+            return wereRulesAsked || filesRead == 0 ? text : text + UNASKED;
         }
     }
 
@@ -65,7 +69,13 @@ public final class RigLoader {
             codes.addAll(codes(loader, show, findings));
         }
         final boolean isGood = findings.stream().noneMatch(Finding::isError);
-        return new Loaded(isGood ? reading.rig() : Optional.empty(), show, codes, findings, reading.filesRead());
+        return new Loaded(
+                isGood ? reading.rig() : Optional.empty(),
+                show,
+                codes,
+                findings,
+                reading.filesRead(),
+                reading.rig().isPresent());
     }
 
     private static List<CueCode> codes(final ClassLoader loader, final Show show, final List<Finding> findings) {
