@@ -90,6 +90,12 @@ final class Zones {
         }
     }
 
+    /** Rest-ward and by a person: requests that were sent before it are refused (S3). */
+    void standDownByHand(final RunState run, final int zone) {
+        isWarming[zone].set(run, false);
+        latches.standDown(run, zone);
+    }
+
     boolean isWarming(final RunState run, final int zone) {
         return isWarming[zone].is(run);
     }
