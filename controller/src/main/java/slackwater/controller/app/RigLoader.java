@@ -42,7 +42,13 @@ public final class RigLoader {
      * @param findings everything found, reader's and rules'
      * @param wereRulesAsked whether the files could be read well enough to ask the rules of the trade
      */
-    public record Loaded(Optional<Rig> rig, Show show, List<CueCode> codes, List<Finding> findings, int filesRead) {
+    public record Loaded(
+            Optional<Rig> rig,
+            Show show,
+            List<CueCode> codes,
+            List<Finding> findings,
+            int filesRead,
+            boolean wereRulesAsked) {
         public Loaded {
             codes = List.copyOf(codes);
             findings = List.copyOf(findings);
