@@ -106,7 +106,8 @@ class StandingStageTest {
 
     @Test
     void theNextWarningSoundsAnew() {
-        final LogicBench bench = standing(Mode.WARNING).until(2_000).mode(Mode.RESTING).step();
+        final LogicBench bench =
+                standing(Mode.WARNING).until(2_000).mode(Mode.RESTING).step();
         bench.mode(Mode.WARNING).until(2_100);
 
         assertThat(bench.edges("horn")).containsExactly("0 +horn", "1000 -horn", "2020 +horn");
@@ -126,7 +127,8 @@ class StandingStageTest {
             value = Mode.class,
             names = {"ARMED", "RESTING", "WARNING"})
     void aFanRunsOnWhereTheModeLetsIt(final Mode mode) {
-        final LogicBench bench = standing(Mode.ARMED).wish("fan").until(990).unwish("fan").mode(mode);
+        final LogicBench bench =
+                standing(Mode.ARMED).wish("fan").until(990).unwish("fan").mode(mode);
 
         assertThat(bench.until(2_000).isOn("fan")).isTrue();
     }
@@ -136,7 +138,8 @@ class StandingStageTest {
             value = Mode.class,
             names = {"STOPPED", "FAULTED", "LOCKED_OUT", "BENCH"})
     void aFanNeverRunsOnInStopFaultLockoutOrOnTheBenchNorAfterwards(final Mode mode) {
-        final LogicBench bench = standing(Mode.ARMED).wish("fan").until(990).unwish("fan").step();
+        final LogicBench bench =
+                standing(Mode.ARMED).wish("fan").until(990).unwish("fan").step();
         assertThat(bench.isOn("fan")).isTrue();
 
         assertThat(bench.mode(mode).step().isAsked("fan")).isFalse();
@@ -194,9 +197,11 @@ class StandingStageTest {
 
     @Test
     void aShapeFormsTheDemandAndEachOfItsOnsetsIsNew() {
-        final LogicBench bench = twinkling("").wish("star").until(50).unwish("star").step().step();
+        final LogicBench bench =
+                twinkling("").wish("star").until(50).unwish("star").step().step();
 
-        assertThat(bench.edges()).containsExactly("0 +star", "10 -star", "20 +star", "30 -star", "40 +star", "50 -star");
+        assertThat(bench.edges())
+                .containsExactly("0 +star", "10 -star", "20 +star", "30 -star", "40 +star", "50 -star");
     }
 
     @Test

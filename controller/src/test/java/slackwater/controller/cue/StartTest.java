@@ -16,7 +16,8 @@ class StartTest {
 
     @Test
     void aRiseStartsACueOnce() {
-        final LogicBench bench = Stage.greeting("starts = \"p\"").until(40).active("p").until(9_000);
+        final LogicBench bench =
+                Stage.greeting("starts = \"p\"").until(40).active("p").until(9_000);
 
         assertThat(bench.edges()).containsExactly("50 +a", "1050 -a");
         assertThat(bench.said(Event.CueStarted.class)).containsExactly("50: cue greet started by p");
@@ -99,7 +100,8 @@ class StartTest {
 
     @Test
     void bothInOneScanHaveNoDirectionButTheFirstCountsForALaterSecond() {
-        final LogicBench bench = order().until(90).active("p").active("q").step().inactive("p").inactive("q");
+        final LogicBench bench =
+                order().until(90).active("p").active("q").step().inactive("p").inactive("q");
         assertThat(bench.count(Event.CueStarted.class)).isZero();
 
         assertThat(rise(bench, "q", 300).count(Event.CueStarted.class)).isOne();
@@ -192,10 +194,17 @@ class StartTest {
 
     @Test
     void clearMeansEveryStartingInput() {
-        final LogicBench bench = Stage.greeting(
-                "starts = { all = [\"p\", \"q\"], within = \"2 s\" }\nagain-after-clear = \"15 s\"");
+        final LogicBench bench =
+                Stage.greeting("starts = { all = [\"p\", \"q\"], within = \"2 s\" }\nagain-after-clear = \"15 s\"");
         rise(bench.active("q"), "p", 10).active("q").until(40_000);
-        bench.active("p").step().inactive("p").inactive("q").step().active("p").active("q").step();
+        bench.active("p")
+                .step()
+                .inactive("p")
+                .inactive("q")
+                .step()
+                .active("p")
+                .active("q")
+                .step();
 
         assertThat(bench.count(Event.CueStarted.class)).isOne();
         assertThat(bench.count(Event.StartLost.class)).isOne();
@@ -222,8 +231,7 @@ class StartTest {
         final String keys = "starts = \"p\"\nprovided = [\"q\", \"not r\"]";
         assertThat(rise(Stage.greeting(keys), "p", 100).said(Event.StartLost.class))
                 .containsExactly("100: cue greet not started: not provided: q");
-        assertThat(rise(Stage.greeting(keys).active("q").active("r"), "p", 100)
-                        .said(Event.StartLost.class))
+        assertThat(rise(Stage.greeting(keys).active("q").active("r"), "p", 100).said(Event.StartLost.class))
                 .containsExactly("100: cue greet not started: not provided: not r");
         assertThat(rise(Stage.greeting(keys).active("q").unknown("r"), "p", 100).count(Event.StartLost.class))
                 .as("unknown provides nothing")
@@ -239,12 +247,14 @@ class StartTest {
                 "p",
                 100);
 
-        assertThat(rise(bench.active("q"), "p", 200).count(Event.CueStarted.class)).isOne();
+        assertThat(rise(bench.active("q"), "p", 200).count(Event.CueStarted.class))
+                .isOne();
     }
 
     @Test
     void nothingIsProvidedForAStepThatHasBegun() {
-        final LogicBench bench = rise(Stage.greeting("starts = \"p\"\nprovided = [\"q\"]").active("q"), "p", 100);
+        final LogicBench bench =
+                rise(Stage.greeting("starts = \"p\"\nprovided = [\"q\"]").active("q"), "p", 100);
 
         assertThat(bench.inactive("q").until(900).isOn("a")).isTrue();
     }
@@ -259,7 +269,8 @@ class StartTest {
 
     @Test
     void aZoneThatLeavesArmedEndsItsCuesWholeAndTheyDoNotResume() {
-        final LogicBench bench = rise(Stage.greeting("starts = \"p\""), "p", 100).until(500);
+        final LogicBench bench =
+                rise(Stage.greeting("starts = \"p\""), "p", 100).until(500);
 
         bench.mode(Mode.RESTING).step().mode(Mode.ARMED).until(5_000);
         assertThat(bench.edges()).containsExactly("100 +a", "510 -a");

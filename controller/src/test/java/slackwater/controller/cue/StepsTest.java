@@ -47,8 +47,7 @@ class StepsTest {
                 { pause = "1 s" },
                 { energise = "b", for = "0.1 s" },
                 { pause = "2 s" },
-                """).until(9_000).edges())
-                .containsExactly("400 +a", "500 -a", "1500 +b", "1600 -b");
+                """).until(9_000).edges()).containsExactly("400 +a", "500 -a", "1500 +b", "1600 -b");
     }
 
     @Test
@@ -59,7 +58,9 @@ class StepsTest {
 
     @Test
     void aTimeBetweenTwoScansIsTheLaterScan() {
-        assertThat(play("{ at = \"101 ms\", energise = \"a\", for = \"22 ms\" },").until(900).edges())
+        assertThat(play("{ at = \"101 ms\", energise = \"a\", for = \"22 ms\" },")
+                        .until(900)
+                        .edges())
                 .containsExactly("210 +a", "230 -a");
     }
 
@@ -71,7 +72,11 @@ class StepsTest {
 
     @Test
     void anAwaitGoesOnWithTheScanInWhichItIsProven() {
-        assertThat(play(WAIT.formatted("end")).until(1_990).active("q").until(9_000).edges())
+        assertThat(play(WAIT.formatted("end"))
+                        .until(1_990)
+                        .active("q")
+                        .until(9_000)
+                        .edges())
                 .containsExactly("100 +a", "600 -a", "2000 +b", "2500 -b");
     }
 
@@ -83,7 +88,11 @@ class StepsTest {
 
     @Test
     void anAwaitIsSatisfiedJustBelowItsTime() {
-        assertThat(play(WAIT.formatted("end")).until(6_580).active("q").until(9_000).edges())
+        assertThat(play(WAIT.formatted("end"))
+                        .until(6_580)
+                        .active("q")
+                        .until(9_000)
+                        .edges())
                 .endsWith("6590 +b", "7090 -b");
     }
 
@@ -105,7 +114,11 @@ class StepsTest {
 
     @Test
     void whoComesInTheVeryScanOfTheTimeIsStillInTime() {
-        assertThat(play(WAIT.formatted("end")).until(6_590).active("q").until(9_000).edges())
+        assertThat(play(WAIT.formatted("end"))
+                        .until(6_590)
+                        .active("q")
+                        .until(9_000)
+                        .edges())
                 .endsWith("6600 +b", "7100 -b");
     }
 
@@ -123,8 +136,7 @@ class StepsTest {
         assertThat(play("""
                 { await = "q", at-most = "6 s", else = "end" },
                 { at = "0.2 s", energise = "b", for = "0.5 s" },
-                """).until(990).active("q").until(9_000).edges())
-                .containsExactly("1200 +b", "1700 -b");
+                """).until(990).active("q").until(9_000).edges()).containsExactly("1200 +b", "1700 -b");
     }
 
     @Test
@@ -137,13 +149,16 @@ class StepsTest {
 
     @Test
     void aLampBlinksInHalvesOfItsPeriod() {
-        assertThat(play("{ energise = \"a\", for = \"2.2 s\", blink = \"1 s\" },").until(9_000).edges())
+        assertThat(play("{ energise = \"a\", for = \"2.2 s\", blink = \"1 s\" },")
+                        .until(9_000)
+                        .edges())
                 .containsExactly("100 +a", "600 -a", "1100 +a", "1600 -a", "2100 +a", "2300 -a");
     }
 
     @Test
     void aSecondPlayingBlinksFromTheBrightHalfAgain() {
-        final LogicBench bench = play("{ energise = \"a\", for = \"0.7 s\", blink = \"1 s\" },").until(1_000);
+        final LogicBench bench =
+                play("{ energise = \"a\", for = \"0.7 s\", blink = \"1 s\" },").until(1_000);
         bench.inactive("p").until(1_990).active("p").until(4_000);
 
         assertThat(bench.edges()).containsExactly("100 +a", "600 -a", "2000 +a", "2500 -a");

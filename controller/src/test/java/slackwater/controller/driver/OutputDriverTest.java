@@ -58,13 +58,13 @@ class OutputDriverTest {
 
     @Test
     void aLongestOnBetweenTwoScansEndsAtTheLaterScan() {
-        assertThat(lid("longest-on = \"25 ms\"").wish("lid").until(200).edges())
-                .containsExactly("0 +lid", "30 -lid");
+        assertThat(lid("longest-on = \"25 ms\"").wish("lid").until(200).edges()).containsExactly("0 +lid", "30 -lid");
     }
 
     @Test
     void aStartJustBeforeTheEndOfTheShortestOffIsRefusedAndUsesUpTheDemandOfAValve() {
-        final LogicBench bench = lid("longest-on = \"2 s\"\nshortest-off = \"1 s\"").wish("lid").until(90);
+        final LogicBench bench =
+                lid("longest-on = \"2 s\"\nshortest-off = \"1 s\"").wish("lid").until(90);
         bench.unwish("lid").until(1_080).wish("lid").step();
 
         assertThat(bench.lastMs()).isEqualTo(1_090);
@@ -76,7 +76,8 @@ class OutputDriverTest {
 
     @Test
     void aStartAtTheEndOfTheShortestOffIsPermitted() {
-        final LogicBench bench = lid("longest-on = \"2 s\"\nshortest-off = \"1 s\"").wish("lid").until(90);
+        final LogicBench bench =
+                lid("longest-on = \"2 s\"\nshortest-off = \"1 s\"").wish("lid").until(90);
         bench.unwish("lid").until(1_090).wish("lid").step();
 
         assertThat(bench.edges()).containsExactly("0 +lid", "100 -lid", "1100 +lid");
@@ -84,7 +85,11 @@ class OutputDriverTest {
 
     @Test
     void aLampWaitsForItsShortestOffAndThenLightsByItself() {
-        final LogicBench bench = lamp("shortest-off = \"1 s\"").wish("lamp").until(90).unwish("lamp").step();
+        final LogicBench bench = lamp("shortest-off = \"1 s\"")
+                .wish("lamp")
+                .until(90)
+                .unwish("lamp")
+                .step();
         bench.wish("lamp").until(2_000);
 
         assertThat(bench.edges()).containsExactly("0 +lamp", "100 -lamp", "1100 +lamp");
@@ -206,7 +211,8 @@ class OutputDriverTest {
 
     @Test
     void anOutputThatWasNeverAskedForIsWithinItsLimits() {
-        final LogicBench bench = lid("longest-on = \"1 s\"\nstarts = \"1 in 1 min\"").step();
+        final LogicBench bench =
+                lid("longest-on = \"1 s\"\nstarts = \"1 in 1 min\"").step();
 
         assertThat(bench.whyNot("lid")).isEmpty();
         assertThat(bench.plan().drivers().observed(bench.run(), 0)).isEqualTo("it has been within its limits");
@@ -215,7 +221,8 @@ class OutputDriverTest {
 
     @Test
     void restWithoutAskingRestsAtOnceAndCountsAsRest() {
-        final LogicBench bench = lid("longest-on = \"9 s\"\nshortest-off = \"1 s\"").wish("lid").until(500);
+        final LogicBench bench =
+                lid("longest-on = \"9 s\"\nshortest-off = \"1 s\"").wish("lid").until(500);
         bench.plan().drivers().rest(bench.run(), 0);
 
         assertThat(bench.plan().drivers().mayEnergise(bench.run(), 0, false)).isFalse();
@@ -228,7 +235,8 @@ class OutputDriverTest {
 
     @Test
     void restWithoutAskingLeavesAnOutputAtRestAsItIs() {
-        final LogicBench bench = lid("longest-on = \"9 s\"\nshortest-off = \"1 s\"").until(500);
+        final LogicBench bench =
+                lid("longest-on = \"9 s\"\nshortest-off = \"1 s\"").until(500);
         bench.plan().drivers().restAll(bench.run());
 
         assertThat(bench.plan().drivers().mayEnergise(bench.run(), 0, false)).isTrue();

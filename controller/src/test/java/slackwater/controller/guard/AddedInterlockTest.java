@@ -142,7 +142,8 @@ class AddedInterlockTest {
     private static String any(final Random random, final String name) {
         return switch (random.nextInt(4)) {
             case 0 -> permissive(random, name);
-            case 1 -> "[exclusion." + name + "]\nclear-after = \"30 ms\"\noutputs = " + some(random, "o", OUTPUTS) + "\n";
+            case 1 ->
+                "[exclusion." + name + "]\nclear-after = \"30 ms\"\noutputs = " + some(random, "o", OUTPUTS) + "\n";
             case 2 -> "[load-limit." + name + "]\nlimit = \"2 A\"\noutputs = " + some(random, "o", OUTPUTS) + "\n";
             default -> "[flash-limit." + name + "]\nflashes = 1\noutputs = " + some(random, "o", OUTPUTS) + "\n";
         };

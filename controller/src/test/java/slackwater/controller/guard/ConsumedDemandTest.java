@@ -48,10 +48,7 @@ class ConsumedDemandTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
             valve   | on-power-loss = "spring-returns"
             pump    |
             mister  |
@@ -78,7 +75,8 @@ class ConsumedDemandTest {
             })
     void aPermissiveThatFlickersWhileTheDemandHoldsDoesNotFireAgain(final String kindAndKeys) {
         final String[] parts = kindAndKeys.split("/", 2);
-        final ScanBench bench = armed(parts[0], "longest-on = \"40 s\"\n" + parts[1], HOLD).high("path");
+        final ScanBench bench =
+                armed(parts[0], "longest-on = \"40 s\"\n" + parts[1], HOLD).high("path");
         for (int i = 0; i < 20; i++) {
             bench.until(bench.nextMs() + 1_000).low("gate").step().high("gate");
         }
@@ -134,7 +132,8 @@ class ConsumedDemandTest {
                   { energise = "thing", for = "30 s" },
                   { at = "1 s", energise = "thing", for = "20 s" },
                 ]
-                """).high("path");
+                """)
+                .high("path");
 
         assertThat(bench.until(40_000).said(Event.Switched.class))
                 .containsExactly("20: thing energised", "2020: thing at rest");
@@ -149,7 +148,9 @@ class ConsumedDemandTest {
                   { energise = "thing", for = "8 s" },
                   { at = "1 s", energise = "thing", for = "6 s" },
                 ]
-                """).high("path").until(3_000);
+                """)
+                .high("path")
+                .until(3_000);
 
         assertThat(bench.low("gate").step().high("gate").until(9_000).strokes("thing"))
                 .isOne();

@@ -76,14 +76,16 @@ class ExclusionGuardTest {
 
     @Test
     void aMemberIsNotKeptOffByItsOwnClearTime() {
-        final LogicBench bench = pair().wish("jet").until(90).unwish("jet").step().wish("jet").step();
+        final LogicBench bench =
+                pair().wish("jet").until(90).unwish("jet").step().wish("jet").step();
 
         assertThat(bench.edges()).containsExactly("0 +jet", "100 -jet", "110 +jet");
     }
 
     @Test
     void aMemberThatStartsAgainWithinItsClearTimeCountsFromItsLastRest() {
-        final LogicBench bench = pair().wish("jet").until(90).unwish("jet").step().wish("jet").until(290);
+        final LogicBench bench =
+                pair().wish("jet").until(90).unwish("jet").step().wish("jet").until(290);
         bench.unwish("jet").step().until(780).wish("lid").step();
         assertThat(bench.on()).isEmpty();
 
@@ -101,7 +103,8 @@ class ExclusionGuardTest {
 
     @Test
     void aWinnerRefusedByALaterInterlockBlocksNobody() {
-        final LogicBench bench = LogicBench.of(PAIR + """
+        final LogicBench bench =
+                LogicBench.of(PAIR + """
                 [permissive.air]
                 outputs = ["lid"]
                 needs = ["air-ok"]
@@ -113,10 +116,13 @@ class ExclusionGuardTest {
 
     @Test
     void aMemberThatRestsInThisScanStillCounts() {
-        final LogicBench bench = LogicBench.of(PAIR.replace("0.5 s", "0 s")).wish("jet").until(90);
+        final LogicBench bench =
+                LogicBench.of(PAIR.replace("0.5 s", "0 s")).wish("jet").until(90);
         bench.unwish("jet").wish("lid").step();
 
-        assertThat(bench.on()).as("the jet rests in this scan, the lid's demand is used up").isEmpty();
+        assertThat(bench.on())
+                .as("the jet rests in this scan, the lid's demand is used up")
+                .isEmpty();
         assertThat(bench.wish("lid").step().on()).containsExactly("lid");
     }
 

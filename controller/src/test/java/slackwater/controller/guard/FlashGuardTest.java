@@ -38,7 +38,11 @@ class FlashGuardTest {
     /** A pulse of one scan that is asked for at each moment. */
     private static LogicBench pulse(final LogicBench bench, final String output, final long... momentsMs) {
         for (final long atMs : momentsMs) {
-            bench.until(atMs - LogicBench.SCAN_MS).wish(output).step().unwish(output).step();
+            bench.until(atMs - LogicBench.SCAN_MS)
+                    .wish(output)
+                    .step()
+                    .unwish(output)
+                    .step();
         }
         return bench;
     }
@@ -159,14 +163,15 @@ class FlashGuardTest {
 
     @Test
     void aStrobesOwnRateIsReservedUntilJustASecondAfterItsEnd() {
-        final LogicBench bench = bought(3, "3 Hz").wish("a").until(490).unwish("a").step();
-        assertThat(pulse(bench, "b", 1_490, 1_510).edges())
-                .containsExactly("0 +a", "500 -a", "1510 +b", "1520 -b");
+        final LogicBench bench =
+                bought(3, "3 Hz").wish("a").until(490).unwish("a").step();
+        assertThat(pulse(bench, "b", 1_490, 1_510).edges()).containsExactly("0 +a", "500 -a", "1510 +b", "1520 -b");
     }
 
     @Test
     void aStrobesOwnRateIsFreeASecondAfterItsEnd() {
-        final LogicBench bench = bought(3, "3 Hz").wish("a").until(490).unwish("a").step();
+        final LogicBench bench =
+                bought(3, "3 Hz").wish("a").until(490).unwish("a").step();
         assertThat(pulse(bench, "b", 1_500).edges()).endsWith("1500 +b", "1510 -b");
     }
 

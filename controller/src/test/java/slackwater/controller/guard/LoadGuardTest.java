@@ -38,7 +38,8 @@ class LoadGuardTest {
 
     @Test
     void aStartThatWouldExceedTheLimitIsRefused() {
-        final LogicBench bench = lamps("3.3 A").wish("a", "b").until(400).wish("c").step();
+        final LogicBench bench =
+                lamps("3.3 A").wish("a", "b").until(400).wish("c").step();
 
         assertThat(bench.on()).containsExactly("a", "b");
         assertThat(bench.said(Event.Refused.class))
@@ -49,7 +50,8 @@ class LoadGuardTest {
 
     @Test
     void whatIsEnergisedIsNeverCutByTheLimit() {
-        final LogicBench bench = lamps("1 A").pinsSay("a", true).pinsSay("b", true).wish("a", "b");
+        final LogicBench bench =
+                lamps("1 A").pinsSay("a", true).pinsSay("b", true).wish("a", "b");
 
         assertThat(bench.until(100).on()).containsExactly("a", "b");
     }
@@ -87,7 +89,8 @@ class LoadGuardTest {
 
     @Test
     void anInrushEndsWithItsOutput() {
-        final LogicBench bench = inrushes().wish("a").step().unwish("a").step().wish("b").step();
+        final LogicBench bench =
+                inrushes().wish("a").step().unwish("a").step().wish("b").step();
 
         assertThat(bench.edges()).containsExactly("0 +a", "10 -a", "20 +b");
     }

@@ -58,7 +58,8 @@ class PermissiveGuardTest {
 
     @Test
     void aStrokeBegunGoesToRestAtOnceWhereTheRigSaysRest() {
-        final LogicBench bench = lid("rest").wish("lid").until(300).active("reach").step();
+        final LogicBench bench =
+                lid("rest").wish("lid").until(300).active("reach").step();
 
         assertThat(bench.edges()).containsExactly("0 +lid", "310 -lid");
     }
@@ -76,7 +77,8 @@ class PermissiveGuardTest {
 
     @Test
     void aStrokeThatIsFinishedStillEndsAtItsLongestOn() {
-        final LogicBench bench = lid("finish").wish("lid").until(300).active("reach").until(5_000);
+        final LogicBench bench =
+                lid("finish").wish("lid").until(300).active("reach").until(5_000);
 
         assertThat(bench.edges()).containsExactly("0 +lid", "2000 -lid");
     }
@@ -148,7 +150,12 @@ class PermissiveGuardTest {
                 [load-limit.supply]
                 outputs = ["jet", "lid"]
                 limit = "2 A"
-                """).inactive("reach").wish("lid").step().unwish("lid").step();
+                """)
+                .inactive("reach")
+                .wish("lid")
+                .step()
+                .unwish("lid")
+                .step();
         bench.until(1_000).wish("jet").step().active("reach").step();
 
         assertThat(bench.whyNot("lid"))

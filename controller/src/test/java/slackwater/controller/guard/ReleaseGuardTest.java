@@ -92,7 +92,8 @@ class ReleaseGuardTest {
 
     @Test
     void withoutASwitchSomebodyMustSaySo() {
-        final LogicBench bench = LogicBench.of(GULL).wish("gull").step().unwish("gull").step();
+        final LogicBench bench =
+                LogicBench.of(GULL).wish("gull").step().unwish("gull").step();
 
         assertThat(bench.whyNot("gull"))
                 .containsExactly("gull may not: \"one shot\" refuses because gull has been spent for 10 ms;"
@@ -111,7 +112,11 @@ class ReleaseGuardTest {
                 kind = "release"
                 on-power-loss = "stays"
                 longest-on = "0.5 s"
-                """).wish("gull", "other").until(100).unwish("gull", "other").step();
+                """)
+                .wish("gull", "other")
+                .until(100)
+                .unwish("gull", "other")
+                .step();
         assertThat(bench.plan().guards().spent(bench.run())).containsExactly("gull", "other");
 
         bench.active("gull-hung").step();

@@ -14,10 +14,7 @@ import slackwater.model.event.Event;
 class SurroundingsGuardTest {
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
             STOPPED    | stopped    | the stop is released, a reset button is pressed and let go, and zone bay is armed
             FAULTED    | faulted    | the cause is gone, a reset button is pressed and let go, and zone bay is armed
             LOCKED_OUT | locked out | everybody has taken their lock off, and zone bay is armed
@@ -131,7 +128,8 @@ class SurroundingsGuardTest {
 
     @Test
     void aTripLatchesWithoutAnyDemandAndRefusesUntilAResetAndALaterArm() {
-        final ScanBench bench = tray("rest").until(1_000).high("hatch").step().low("water").step();
+        final ScanBench bench =
+                tray("rest").until(1_000).high("hatch").step().low("water").step();
         assertThat(bench.said(Event.Latched.class)).containsExactly("1020: trip tray-dry latched: not water and hatch");
 
         bench.high("water").until(2_000).high("path").until(2_500).low("path").step();
@@ -153,7 +151,12 @@ class SurroundingsGuardTest {
 
     @Test
     void aTripRestsWhatIsEnergised() {
-        final ScanBench bench = tray("rest").high("path").until(1_000).high("hatch").low("water").step();
+        final ScanBench bench = tray("rest")
+                .high("path")
+                .until(1_000)
+                .high("hatch")
+                .low("water")
+                .step();
 
         assertThat(bench.isHigh("mist")).isFalse();
         assertThat(bench.high("water").until(15_000).strokes("mist")).isOne();
@@ -161,7 +164,12 @@ class SurroundingsGuardTest {
 
     @Test
     void aTripThatLetsAStrokeFinishRefusesTheNext() {
-        final ScanBench bench = tray("finish").high("path").until(1_000).low("path").high("hatch").low("water");
+        final ScanBench bench = tray("finish")
+                .high("path")
+                .until(1_000)
+                .low("path")
+                .high("hatch")
+                .low("water");
         assertThat(bench.until(19_000).isHigh("mist")).isTrue();
         assertThat(bench.until(21_000).isHigh("mist")).isFalse();
 

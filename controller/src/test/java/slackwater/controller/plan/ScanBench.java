@@ -49,11 +49,7 @@ public final class ScanBench {
     /** One controller called {@code yard}. */
     public static ScanBench of(final String tables, final String show, final CueCode... codes) {
         final RigText text = RigText.of(RigText.yard(tables), show);
-        return of(Plan.compile(
-                text.rig(),
-                text.show(),
-                "yard",
-                Options.plain(1).with(List.of(codes))));
+        return of(Plan.compile(text.rig(), text.show(), "yard", Options.plain(1).with(List.of(codes))));
     }
 
     public ScanBench step() {
