@@ -51,6 +51,9 @@ final class Desk {
                 zones.standDown(run, zone);
             }
         }
+        if (commands.takeLinkLost()) {
+            zones.linkLost(run, image);
+        }
         if (commands.takeLockoutNews()) {
             for (int zone = 0; zone < zones.count(); zone++) {
                 final long people = commands.takeZoneLockout(zone);
