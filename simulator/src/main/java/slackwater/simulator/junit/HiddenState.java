@@ -94,6 +94,7 @@ final class HiddenState {
     }
 
     private void lookInside(final Object object, final Class<?> type) {
+        judgeNested(type);
         for (Class<?> at = type; at != null && !isOneOf(at, PLATFORM); at = at.getSuperclass()) {
             judge(at);
             for (final Field field : at.getDeclaredFields()) {
@@ -104,7 +105,6 @@ final class HiddenState {
         }
     }
 
-    /** Judges a class's fields, and those of the classes that it declares, whether or not an object of them is about. */
     private void judge(final Class<?> type) {
         if (!seenClasses.add(type)) {
             return;
@@ -114,8 +114,13 @@ final class HiddenState {
                 found.add(name(field) + " is not final: what it remembers is not in the run");
             }
         }
+    }
+
+    /** The classes that a class declares, whether or not an object of them is about. */
+    private void judgeNested(final Class<?> type) {
         for (final Class<?> nested : type.getDeclaredClasses()) {
             judge(nested);
+            judgeNested(nested);
         }
     }
 
