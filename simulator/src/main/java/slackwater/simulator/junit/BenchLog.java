@@ -33,6 +33,7 @@ final class BenchLog implements BenchListener {
         if (lines.isEmpty()) {
             return "nothing happened on the bench";
         }
-        return "the last " + lines.size() + " events:\n  " + String.join("\n  ", lines);
+        final String title = lines.size() == 1 ? "the last event" : "the last " + lines.size() + " events";
+        return title + ":\n  " + String.join("\n  ", lines);
     }
 }
