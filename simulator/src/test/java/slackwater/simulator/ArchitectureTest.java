@@ -64,9 +64,8 @@ class ArchitectureTest {
     static final ArchRule ofTheControllersProgramThreeThingsAreShared = noClasses()
             .should()
             .dependOnClassesThat(resideInAPackage("slackwater.controller.app..")
-                    .and(DescribedPredicate.not(partOf(RigLoader.class)
-                            .or(partOf(Programs.class))
-                            .or(partOf(CheckCommand.class)))))
+                    .and(DescribedPredicate.not(
+                            partOf(RigLoader.class).or(partOf(Programs.class)).or(partOf(CheckCommand.class)))))
             .because("the program on the small computer is packaged by itself, and grows by itself");
 
     @ArchTest
@@ -149,6 +148,7 @@ class ArchitectureTest {
     }
 
     private static DescribedPredicate<JavaClass> partOf(final Class<?> whole) {
-        return nameMatching(java.util.regex.Pattern.quote(whole.getName()) + "(\\$.*)?").forSubtype();
+        return nameMatching(java.util.regex.Pattern.quote(whole.getName()) + "(\\$.*)?")
+                .forSubtype();
     }
 }

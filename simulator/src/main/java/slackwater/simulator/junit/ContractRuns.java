@@ -53,7 +53,8 @@ final class ContractRuns {
                     bench.nowNs(),
                     bench.digest(),
                     bench.rig().controllers().stream()
-                            .map(controller -> bench.scan(controller.name()).run().copy())
+                            .map(controller ->
+                                    bench.scan(controller.name()).run().copy())
                             .toList());
         }
 
@@ -104,12 +105,13 @@ final class ContractRuns {
                 .filter(cue -> !shown.started.contains(cue))
                 .forEach(cue -> breaches.add(who + ": cue \"" + cue + "\" never started, so it was not tried"));
         final List<Standing> again = standings(bench(true), moments);
-        difference(alone, again).ifPresent(at -> breaches.add(who + ": the same run twice goes two ways, seen at " + at));
+        difference(alone, again)
+                .ifPresent(at -> breaches.add(who + ": the same run twice goes two ways, seen at " + at));
         forked(alone, moments).ifPresent(how -> breaches.add(who + ": " + how));
         final List<Standing> everyScan = standings(bench(false), moments);
         digestDifference(alone, everyScan)
-                .ifPresent(at -> breaches.add(
-                        who + ": passing over quiet scans changes what the pins do, seen at " + at));
+                .ifPresent(
+                        at -> breaches.add(who + ": passing over quiet scans changes what the pins do, seen at " + at));
         return breaches;
     }
 

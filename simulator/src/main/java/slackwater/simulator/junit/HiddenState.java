@@ -3,8 +3,8 @@ package slackwater.simulator.junit;
 import java.lang.reflect.Field;
 import java.lang.reflect.InaccessibleObjectException;
 import java.lang.reflect.Modifier;
-import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
@@ -57,7 +57,7 @@ final class HiddenState {
 
     private final Set<String> found = new LinkedHashSet<>();
     private final Set<Class<?>> seenClasses = new HashSet<>();
-    private final Map<Object, Boolean> seen = new IdentityHashMap<>();
+    private final Set<Object> seen = Collections.newSetFromMap(new IdentityHashMap<>());
 
     /** Looks at an object and at everything that it holds. */
     void look(final Object object) {
@@ -70,7 +70,7 @@ final class HiddenState {
     }
 
     private void look(final Object object, final String place) {
-        if (seen.put(object, true) != null) {
+        if (!seen.add(object)) {
             return;
         }
         final Class<?> type = object.getClass();

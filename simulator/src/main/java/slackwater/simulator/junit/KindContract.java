@@ -116,8 +116,10 @@ public final class KindContract {
 
     /** Breaches that show in a run, whatever the classes look like. */
     List<String> behaviourBreaches() {
-        final List<String> outputs =
-                outputKinds().stream().flatMap(this::outputsOf).map(Output::name).toList();
+        final List<String> outputs = outputKinds().stream()
+                .flatMap(this::outputsOf)
+                .map(Output::name)
+                .toList();
         final List<String> cues =
                 usedCodes().stream().flatMap(this::cuesOf).map(Cue::name).toList();
         return new ContractRuns(rig, show, codes, seed).breaches(String.join(", ", outsideWords()), outputs, cues);

@@ -106,8 +106,12 @@ final class RigBenchExtension implements ParameterResolver, TestExecutionExcepti
 
     private static String story(final ExtensionContext context, final Made made) {
         final String test = context.getRequiredTestClass().getName()
-                + context.getTestMethod().map(Method::getName).map(name -> "#" + name).orElse("");
-        return "on the bench: rig " + made.rig().name() + ", show " + made.loaded().show().name() + ", seed "
+                + context.getTestMethod()
+                        .map(Method::getName)
+                        .map(name -> "#" + name)
+                        .orElse("");
+        return "on the bench: rig " + made.rig().name() + ", show "
+                + made.loaded().show().name() + ", seed "
                 + made.seed() + ", " + Spans.text(made.bench().nowNs()) + " after its start\n"
                 + "run it again: mvn test -Dtest='" + test + "' -D" + RigBench.SEED_PROPERTY + "=" + made.seed() + "\n"
                 + made.log().text();

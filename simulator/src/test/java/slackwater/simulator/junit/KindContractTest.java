@@ -32,8 +32,8 @@ class KindContractTest {
     @Test
     void aHiddenCounterIsRefusedByItsName() {
         assertThat(contract(new SampleKind.HiddenCounter()).fieldBreaches())
-                .containsExactly(SAMPLES
-                        + "HiddenCounter$Blink.hidden is not final: what it remembers is not in the run");
+                .containsExactly(
+                        SAMPLES + "HiddenCounter$Blink.hidden is not final: what it remembers is not in the run");
     }
 
     @Test
@@ -52,8 +52,7 @@ class KindContractTest {
 
         assertThat(contract.behaviourBreaches()).isEmpty();
         assertThat(contract.fieldBreaches())
-                .containsExactly(
-                        SAMPLES + "IdleCounter$Idle.idle is not final: what it remembers is not in the run");
+                .containsExactly(SAMPLES + "IdleCounter$Idle.idle is not final: what it remembers is not in the run");
     }
 
     @Test
@@ -76,8 +75,8 @@ class KindContractTest {
     @Test
     void aListThatCanGrowIsFound() {
         assertThat(contract(new SampleKind.ListKeeper()).fieldBreaches())
-                .containsExactly(SAMPLES
-                        + "ListKeeper.notes holds a java.util.ArrayList, which is not known never to change");
+                .containsExactly(
+                        SAMPLES + "ListKeeper.notes holds a java.util.ArrayList, which is not known never to change");
     }
 
     @Test
@@ -130,7 +129,10 @@ class KindContractTest {
 
     @Test
     void aRigWithNothingFromOutsideProvesNothing() {
-        assertThat(SampleRig.plain(folder).breaches()).singleElement().asString().endsWith("so nothing was tried");
+        assertThat(SampleRig.plain(folder).breaches())
+                .singleElement()
+                .asString()
+                .endsWith("so nothing was tried");
     }
 
     @Test

@@ -53,7 +53,14 @@ class LanternRigTest {
                         compiler.getStandardFileManager(null, Locale.ROOT, StandardCharsets.UTF_8);
                 Stream<Path> sources = Files.list(EXAMPLE.resolve("src/lantern"))) {
             final List<String> options = List.of(
-                    "--release", "17", "-proc:none", "-Xlint:all,-classfile", "-Werror", "-cp", classPath(), "-d",
+                    "--release",
+                    "17",
+                    "-proc:none",
+                    "-Xlint:all,-classfile",
+                    "-Werror",
+                    "-cp",
+                    classPath(),
+                    "-d",
                     classes.toString());
             final boolean isBuilt = compiler.getTask(
                             null, files, null, options, null, files.getJavaFileObjectsFromPaths(sources.toList()))
@@ -119,12 +126,10 @@ class LanternRigTest {
 
         assertThat(loaded.rig()).isEmpty();
         assertThat(loaded.findings()).extracting(Finding::code).containsOnly("unknown-word");
-        assertThat(loaded.findings())
-                .allSatisfy(finding -> {
-                    assertThat(finding.message()).isEqualTo("\"kind\" cannot be \"ship-lantern\"");
-                    assertThat(finding.fix())
-                            .endsWith("; or put the library that brings it into the rig's lib folder");
-                });
+        assertThat(loaded.findings()).allSatisfy(finding -> {
+            assertThat(finding.message()).isEqualTo("\"kind\" cannot be \"ship-lantern\"");
+            assertThat(finding.fix()).endsWith("; or put the library that brings it into the rig's lib folder");
+        });
     }
 
     /** Lets somebody come and go, and returns the lanterns in the order in which they were first lit. */
@@ -157,7 +162,11 @@ class LanternRigTest {
     private static String classPath() throws URISyntaxException {
         final List<String> places = new ArrayList<>();
         for (final Class<?> type : List.of(CueCode.class, Rig.class, org.jspecify.annotations.NullMarked.class)) {
-            places.add(Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI()).toString());
+            places.add(Path.of(type.getProtectionDomain()
+                            .getCodeSource()
+                            .getLocation()
+                            .toURI())
+                    .toString());
         }
         return String.join(java.io.File.pathSeparator, places);
     }
@@ -175,7 +184,8 @@ class LanternRigTest {
                 JarOutputStream jar = new JarOutputStream(file);
                 Stream<Path> all = Files.walk(classes)) {
             for (final Path each : all.filter(Files::isRegularFile).toList()) {
-                jar.putNextEntry(new JarEntry(classes.relativize(each).toString().replace('\\', '/')));
+                jar.putNextEntry(
+                        new JarEntry(classes.relativize(each).toString().replace('\\', '/')));
                 jar.write(Files.readAllBytes(each));
             }
         }

@@ -82,8 +82,11 @@ class RigBenchTest {
 
     @Test
     void onlyTheLastFortyEventsAreTold() {
-        final List<String> story =
-                failureOf("failsAfterAHundredRequests").getSuppressed()[0].getMessage().lines().toList();
+        final List<String> story = failureOf("failsAfterAHundredRequests")
+                .getSuppressed()[0]
+                .getMessage()
+                .lines()
+                .toList();
 
         assertThat(story.get(2)).isEqualTo("the last 40 events:");
         assertThat(story).hasSize(3 + BenchLog.MOST);

@@ -15,8 +15,7 @@ import slackwater.model.kind.OutputKind;
 
 /** A small rig with one output of a kind from outside, written into a folder and read back. */
 final class SampleRig {
-    private static final String RIG =
-            """
+    private static final String RIG = """
             [controller.porch]
             board = "pi-4"
             [input.path]
@@ -27,8 +26,7 @@ final class SampleRig {
             """;
     private static final String STEPS = "steps = [ { energise = \"light\", for = \"2 s\" } ]";
     private static final String CODE = "code = \"sample-cue\"";
-    private static final String SHOW =
-            """
+    private static final String SHOW = """
             [cue.greet]
             starts = "path"
             hold-off = "3 s"
@@ -57,8 +55,7 @@ final class SampleRig {
         try {
             Files.createDirectories(folder.resolve("shows"));
             Files.writeString(folder.resolve("rig.toml"), String.format(RIG, word));
-            Files.writeString(
-                    folder.resolve("shows/s.toml"), String.format(SHOW, codes.isEmpty() ? STEPS : CODE));
+            Files.writeString(folder.resolve("shows/s.toml"), String.format(SHOW, codes.isEmpty() ? STEPS : CODE));
             final Path services = Files.createDirectories(folder.resolve("services/META-INF/services"));
             Files.writeString(
                     services.resolve(OutputKind.class.getName()),
