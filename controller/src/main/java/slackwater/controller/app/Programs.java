@@ -1,6 +1,5 @@
 package slackwater.controller.app;
 
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import picocli.CommandLine;
@@ -63,17 +62,17 @@ public final class Programs {
         }
     }
 
+    /** What the build wrote into the jar's manifest. */
+    private static String version() {
+        final String built = Programs.class.getPackage().getImplementationVersion();
+        return "Slackwater " + (built == null ? "from its sources" : built);
+    }
+
     private static void prepare(final CommandSpec spec) {
-        spec.version("slackwater " + version());
+        spec.version(version());
         for (final CommandLine command : spec.subcommands().values()) {
             command.getCommandSpec().mixinStandardHelpOptions(true);
             prepare(command.getCommandSpec());
         }
-    }
-
-    /** The version stands in the jar; classes that lie loose in a folder have none. */
-    private static String version() {
-        return Optional.ofNullable(Programs.class.getPackage().getImplementationVersion())
-                .orElse("unpackaged");
     }
 }

@@ -31,8 +31,8 @@ class CommandLineTest {
 
     @Test
     void theVersionIsSaid() {
-        assertThat(Cli.run("--version").isGood().out()).matches("slackwater \\S+\n");
-        assertThat(Cli.run("check", "--version").isGood().out()).matches("slackwater \\S+\n");
+        assertThat(Cli.run("--version").isGood().out()).matches("Slackwater \\S.*\n");
+        assertThat(Cli.run("check", "--version").isGood().out()).matches("Slackwater \\S.*\n");
     }
 
     @Test
