@@ -82,7 +82,6 @@ final class EveningOptions {
 
     EveningPlan plan(final RigLoader.Loaded loaded, final Rig built, final PrintWriter err) throws Mistake {
         final Assumed assumed = Assumed.of(built);
-        assumed.notes().forEach(err::println);
         final Rig rig = assumed.rig();
         if (!(hours > 0 && hours <= HOURS_MAX)) {
             throw new Mistake("--hours must be more than 0 and at most 72, but was " + hours);
@@ -91,6 +90,7 @@ final class EveningOptions {
         final long untilNs = (long) (hours * NS_PER_H);
         final Optional<Recording> recorded = recording(err);
         final Crowd crowd = recorded.isPresent() ? Crowd.NOBODY : crowd(loaded, rig, startMs, untilNs, err);
+        assumed.notes().forEach(err::println); // last: what was given wrongly stands alone
         return new EveningPlan(
                 rig,
                 loaded.show(),

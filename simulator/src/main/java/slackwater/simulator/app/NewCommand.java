@@ -4,14 +4,17 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import slackwater.simulator.report.ReportFiles;
 
 /** {@code new}: a first rig and show of twenty lines. */
 @Command(
@@ -31,17 +34,17 @@ final class NewCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            if (Files.exists(folder.resolve(RIG))) {
-                return refuse(folder + " already holds a rig; name another folder", Exit.WRONG);
+            final Optional<String> taken = taken();
+            if (taken.isPresent()) {
+                return refuse(taken.get(), Exit.WRONG);
             }
             Files.createDirectories(folder.resolve("shows"));
             write(RIG);
             write(SHOW);
-        } catch (final FileAlreadyExistsException taken) {
-            return refuse(taken.getFile() + " exists already and is no folder; name another", Exit.WRONG);
         } catch (final IOException failed) {
             return refuse(
-                    folder + " cannot be written (" + failed.getMessage() + "); name another folder", Exit.FELL_SHORT);
+                    folder + " cannot be written: " + ReportFiles.reason(failed) + "; name another folder",
+                    Exit.FELL_SHORT);
         }
         spec.commandLine()
                 .getOut()
@@ -55,12 +58,28 @@ final class NewCommand implements Callable<Integer> {
         return Exit.GOOD;
     }
 
+    /** Why nothing may be written there; empty where it may. */
+    private Optional<String> taken() throws IOException {
+        if (!Files.exists(folder)) {
+            return Optional.empty();
+        }
+        if (!Files.isDirectory(folder)) {
+            return Optional.of(folder + " is a file; name a folder");
+        }
+        if (Files.exists(folder.resolve(RIG))) {
+            return Optional.of(folder + " already holds a rig; name another folder");
+        }
+        try (Stream<Path> inside = Files.list(folder)) {
+            return inside.findAny().map(any -> folder + " is not empty; name another folder");
+        }
+    }
+
     private void write(final String file) throws IOException {
         Files.writeString(
                 folder.resolve(file),
                 template(file),
                 StandardCharsets.UTF_8,
-                java.nio.file.StandardOpenOption.CREATE_NEW);
+                StandardOpenOption.CREATE_NEW);
     }
 
     private static String template(final String file) {

@@ -24,7 +24,12 @@ import slackwater.controller.app.Programs;
 public final class Slackwater {
     private Slackwater() {}
 
+    /** The program with its commands, not yet run. */
+    static CommandLine program() {
+        return new CommandLine(new Slackwater());
+    }
+
     public static void main(final String[] arguments) {
-        System.exit(Programs.run(new CommandLine(new Slackwater()), arguments));
+        System.exit(Programs.run(program(), arguments));
     }
 }

@@ -68,13 +68,16 @@ public final class ReportFiles {
             return "free some room, or write it to another disk";
         }
         final Path folder = target.toAbsolutePath().getParent();
+        if (folder != null && Files.isRegularFile(folder)) {
+            return folder + " is a file, name a folder";
+        }
         return folder != null && !Files.isDirectory(folder)
                 ? "make the folder " + folder + " first"
                 : "choose a folder that you may write to";
     }
 
     /** The system's own words, without file names that the message already has. */
-    static String reason(final IOException broken) {
+    public static String reason(final IOException broken) {
         if (broken instanceof NoSuchFileException) {
             return "no such file or folder";
         }
