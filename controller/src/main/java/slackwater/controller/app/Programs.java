@@ -36,7 +36,14 @@ public final class Programs {
         return program.execute(arguments);
     }
 
+    /** What the build wrote into the jar's manifest. */
+    private static String version() {
+        final String built = Programs.class.getPackage().getImplementationVersion();
+        return "Slackwater " + (built == null ? "from its sources" : built);
+    }
+
     private static void prepare(final CommandSpec spec) {
+        spec.version(version());
         for (final CommandLine command : spec.subcommands().values()) {
             command.getCommandSpec().mixinStandardHelpOptions(true);
             prepare(command.getCommandSpec());

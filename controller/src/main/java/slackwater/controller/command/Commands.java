@@ -23,6 +23,7 @@ public final class Commands {
     private final LockoutNames names;
     private final AtomicInteger stop = new AtomicInteger();
     private final AtomicLong standDown = new AtomicLong();
+    private final AtomicInteger linkLost = new AtomicInteger();
     private final AtomicLongArray zoneLockout;
     private final AtomicLongArray outputLockout;
     private final AtomicInteger lockoutNews = new AtomicInteger();
@@ -58,6 +59,11 @@ public final class Commands {
         add(outputLockout, places.output(output), person);
     }
 
+    /** Tells that the network is gone: zones that do not go on alone rest (S24). */
+    public void linkLost() {
+        linkLost.set(1);
+    }
+
     /** Asks; false when too many requests wait, and then the asker must be told. */
     public boolean ask(final Request request) {
         if (waiting.incrementAndGet() > QUEUE_MAX) {
@@ -71,7 +77,11 @@ public final class Commands {
 
     /** Whether a scan would find anything. */
     public boolean hasNews() {
-        return stop.get() != 0 || standDown.get() != 0 || lockoutNews.get() != 0 || waiting.get() != 0;
+        return stop.get() != 0
+                || standDown.get() != 0
+                || linkLost.get() != 0
+                || lockoutNews.get() != 0
+                || waiting.get() != 0;
     }
 
     /** How many requests found the queue full, ever. */
@@ -82,6 +92,11 @@ public final class Commands {
     /** Takes the stop, if somebody sent one. */
     public boolean takeStop() {
         return stop.getAndSet(0) != 0;
+    }
+
+    /** Takes the loss of the network, if it was told. */
+    public boolean takeLinkLost() {
+        return linkLost.getAndSet(0) != 0;
     }
 
     /** Takes the zones to stand down, as a mask. */

@@ -15,6 +15,17 @@ public final class Conditions {
         return firstUnproven(image) < 0;
     }
 
+    /** Whether the opposite of at least one is proven; an input that is neither proves nothing (S7). */
+    public boolean isAnyDisproven(final Image image) {
+        for (int i = 0; i < input.length; i++) {
+            final boolean[] opposite = isActive[i] ? image.provenInactive : image.provenActive;
+            if (opposite[input[i]]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** The position of the first condition that is not proven, or -1. */
     public int firstUnproven(final Image image) {
         for (int i = 0; i < input.length; i++) {

@@ -18,15 +18,24 @@ public final class Recorder {
         if (image.events().isEmpty() && dropped == 0) {
             return;
         }
-        if (dropped > 0 && journal.offer(new Event.Dropped(run.atNs(), dropped))) {
+        if (dropped > 0 && isTaken(new Event.Dropped(run.atNs(), dropped))) {
             dropped = 0;
         }
         for (int i = 0; i < image.events().size(); i++) {
-            if (!journal.offer(image.events().get(i))) {
+            if (!isTaken(image.events().get(i))) {
                 dropped++;
             }
         }
         image.events().clear();
+    }
+
+    /** A journal that throws has not taken it; what it records never decides what the scan does. */
+    private boolean isTaken(final Event event) {
+        try {
+            return journal.offer(event);
+        } catch (final RuntimeException broken) {
+            return false;
+        }
     }
 
     /** How many records wait to be told as dropped. */

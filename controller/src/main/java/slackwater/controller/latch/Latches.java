@@ -112,9 +112,7 @@ public final class Latches {
     public void tripped(
             final RunState run, final Image image, final String trip, final int[] outputs, final String why) {
         latched(run, image, "trip " + trip, why);
-        for (final int output : outputs) {
-            awaitsArm[output].set(run, true);
-        }
+        awaitArm(run, outputs);
     }
 
     /** Adds people to those who work in a zone. */
@@ -140,9 +138,17 @@ public final class Latches {
         zoneLockout[zone].set(run, zoneLockout[zone].of(run) & ~people);
     }
 
-    /** Takes people from those who work at an output. */
+    /** Takes people from those who work at an output, which then awaits a later arm: nothing moves because of a release. */
     public void unlockOutput(final RunState run, final int output, final long people) {
         outputLockout[output].set(run, outputLockout[output].of(run) & ~people);
+        awaitsArm[output].set(run, true);
+    }
+
+    /** Lets outputs rest until their zone is armed again, whatever was armed while they were latched. */
+    public void awaitArm(final RunState run, final int[] outputs) {
+        for (final int output : outputs) {
+            awaitsArm[output].set(run, true);
+        }
     }
 
     /** Clears stop and the faults of controller, zones and outputs; never a lockout, never a wish. */
@@ -154,9 +160,18 @@ public final class Latches {
         for (final Flag fault : zoneFault) {
             fault.set(run, false);
         }
-        for (final Flag fault : outputFault) {
-            fault.set(run, false);
+        for (int output = 0; output < outputFault.length; output++) {
+            if (outputFault[output].is(run)) {
+                outputFault[output].set(run, false);
+                awaitsArm[output].set(run, true); // the zone may have been armed while the output was faulted
+            }
         }
+    }
+
+    /** A person stands a zone down: what was asked before they did is refused, even when it arrives later (S3). */
+    public void standDown(final RunState run, final int zone) {
+        generation.set(run, generation.of(run) + 1);
+        rest(run, zone);
     }
 
     /** Ends a zone's wish: rest-ward, never refused. */

@@ -48,8 +48,11 @@ final class Desk {
         final long standDown = commands.takeStandDown();
         for (int zone = 0; standDown != 0 && zone < zones.count(); zone++) {
             if ((standDown & 1L << zone) != 0) {
-                zones.standDown(run, zone);
+                zones.standDownByHand(run, zone);
             }
+        }
+        if (commands.takeLinkLost()) {
+            zones.linkLost(run, image);
         }
         if (commands.takeLockoutNews()) {
             for (int zone = 0; zone < zones.count(); zone++) {

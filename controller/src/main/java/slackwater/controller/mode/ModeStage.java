@@ -147,33 +147,45 @@ public final class ModeStage {
     private void followKeys(final RunState run, final Image image) {
         for (final int key : armKeys) {
             if (image.rose[key]) {
-                final String by = "arm by " + places.inputs().get(key).name();
-                for (int zone = 0; zone < zones.count(); zone++) {
-                    final Optional<String> why = zones.arm(run, image, zone);
-                    image.note(new Event.Commanded(run.atNs(), by, why.isEmpty(), why.orElse("")));
-                }
+                armByKey(run, image, key);
             }
             if (image.fell[key]) {
-                standDownAll(run);
+                standDownAll(run, true);
             }
         }
         for (final int button : standDowns) {
             if (image.sawActive[button]) {
-                standDownAll(run);
+                standDownAll(run, image.rose[button]);
             }
         }
     }
 
-    private void standDownAll(final RunState run) {
+    /** A key arms the zone that it belongs to: zones are armed apart. */
+    private void armByKey(final RunState run, final Image image, final int key) {
+        final Input input = places.inputs().get(key);
         for (int zone = 0; zone < zones.count(); zone++) {
-            zones.standDown(run, zone);
+            if (input.zone().equals(Optional.of(zones.name(zone)))) {
+                final Optional<String> why = zones.arm(run, image, zone);
+                image.note(new Event.Commanded(run.atNs(), "arm by " + input.name(), why.isEmpty(), why.orElse("")));
+            }
+        }
+    }
+
+    /** A button held down goes on resting the zones, but outdates what was asked only when its press begins. */
+    private void standDownAll(final RunState run, final boolean isNews) {
+        for (int zone = 0; zone < zones.count(); zone++) {
+            if (isNews) {
+                zones.standDownByHand(run, zone);
+            } else {
+                zones.standDown(run, zone);
+            }
         }
     }
 
     /** A reset permits a later arm; it starts nothing (ISO 13850). */
     private void reset(final RunState run, final Image image) {
         final boolean isLoopClosed = IntStream.of(stopLoops).allMatch(loop -> image.provenActive[loop]);
-        final boolean areTripsClear = trips.reset(run, image);
+        final boolean areTripsClear = trips.reset(run, image, latches);
         if (latches.isControllerFaulted(run) && !image.mayResetFault) {
             image.note(new Event.Commanded(
                     run.atNs(), "reset", false, "the hold-up relay has not been seen open with every output at rest"));

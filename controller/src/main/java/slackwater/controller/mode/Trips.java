@@ -44,14 +44,18 @@ public final class Trips {
         }
     }
 
-    /** Clears every trip whose cause is gone; returns whether all are clear. */
-    boolean reset(final RunState run, final Image image) {
+    /** Clears every trip whose cause is proven gone, not merely unknown; returns whether all are clear. */
+    boolean reset(final RunState run, final Image image, final Latches latches) {
         boolean areAllClear = true;
         for (final One trip : trips) {
-            if (trip.isLatched.is(run) && trip.when.areProven(image)) {
-                areAllClear = false;
-            } else {
+            if (!trip.isLatched.is(run)) {
+                continue;
+            }
+            if (trip.when.isAnyDisproven(image)) {
                 trip.isLatched.set(run, false);
+                latches.awaitArm(run, trip.outputs); // the zone may have been armed while the trip was latched
+            } else {
+                areAllClear = false;
             }
         }
         return areAllClear;

@@ -9,6 +9,8 @@ import slackwater.controller.run.Flag;
 import slackwater.controller.run.Layout;
 import slackwater.controller.run.RunState;
 import slackwater.model.Arming;
+import slackwater.model.Zone;
+import slackwater.model.event.Event;
 
 /** The way of each zone from rest to armed and back (S6). */
 final class Zones {
@@ -42,7 +44,7 @@ final class Zones {
     Optional<String> arm(final RunState run, final Image image, final int zone) {
         final Wish wish = latches.wish(run, zone);
         if (wish == Wish.ARMED || wish == Wish.WARNING) {
-            return Optional.of("zone " + name(zone) + " is armed already");
+            return Optional.of("zone " + name(zone) + " is armed already; stand it down first");
         }
         final Optional<String> why = rules.refusal(run, image, latches, zone);
         if (why.isEmpty()) {
@@ -76,6 +78,24 @@ final class Zones {
         latches.rest(run, zone);
     }
 
+    /** A zone that does not go on without its network rests when that goes; a person at its key may arm it (S24). */
+    void linkLost(final RunState run, final Image image) {
+        for (int zone = 0; zone < isWarming.length; zone++) {
+            final Zone is = places.zones().get(zone);
+            final boolean goesOn = is.whenAlone() == Zone.WhenAlone.GO_ON && is.hasHardWiredStop();
+            if (!goesOn) {
+                standDown(run, zone);
+                image.note(new Event.Commanded(run.atNs(), "stand down " + name(zone), true, "its network is gone"));
+            }
+        }
+    }
+
+    /** Rest-ward and by a person: requests that were sent before it are refused (S3). */
+    void standDownByHand(final RunState run, final int zone) {
+        isWarming[zone].set(run, false);
+        latches.standDown(run, zone);
+    }
+
     boolean isWarming(final RunState run, final int zone) {
         return isWarming[zone].is(run);
     }
@@ -90,7 +110,7 @@ final class Zones {
         }
         if (rules.isReachEntered(image, zone)) {
             latches.rest(run, zone);
-            image.note(new slackwater.model.event.Event.Commanded(
+            image.note(new Event.Commanded(
                     run.atNs(), "arm " + name(zone), false, "somebody entered the reach during the warning"));
         } else if (latches.isWarningOver(run, zone)) {
             isWarming[zone].set(run, false);

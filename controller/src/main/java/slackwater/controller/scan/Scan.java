@@ -33,6 +33,7 @@ public final class Scan {
     private final Recorder recorder;
     private final Asking asking;
     private long keptSignature;
+    private boolean owesKeeping;
 
     /** Begins a run: what outlived the last one is restored, and every output is at rest. */
     public Scan(final Plan plan, final Ports ports) {
@@ -61,6 +62,7 @@ public final class Scan {
     public Scan fork(final Ports others) {
         final Scan fork = new Scan(plan, others, run.copy(), image.copy(), new Commands(plan.places(), plan.names()));
         fork.keptSignature = keptSignature;
+        fork.owesKeeping = owesKeeping;
         return fork;
     }
 
@@ -197,7 +199,12 @@ public final class Scan {
     }
 
     private void restEverything() {
-        gate.restAll();
+        try {
+            gate.restAll();
+        } catch (final RuntimeException broken) {
+            // every other line was rested before this came; the fault that is being latched says why it was needed
+            image.note(new Event.Limited(run.atNs(), "a line that cannot be written", broken.toString()));
+        }
         plan.drivers().restAll(run);
         for (int output = 0; output < image.energised.length; output++) {
             image.next[output] = false;
@@ -209,14 +216,25 @@ public final class Scan {
         }
     }
 
+    /** A store that fails is told once and tried again by every scan: a dead disk must not stop the scan (S22). */
     private void keepLatches() {
-        if (!run.hasChanged()) {
+        if (!run.hasChanged() && !owesKeeping) {
             return;
         }
         final long signature = signature();
-        if (signature != keptSignature) {
-            keptSignature = signature;
+        if (signature == keptSignature && !owesKeeping) {
+            return;
+        }
+        try {
             ports.store().keep(plan.modes().kept(run, plan.guards().spent(run)));
+            keptSignature = signature;
+            owesKeeping = false;
+        } catch (final RuntimeException broken) {
+            if (!owesKeeping) {
+                image.note(new Event.Commanded(
+                        run.atNs(), "keeping latches over a restart", false, broken.toString()));
+            }
+            owesKeeping = true;
         }
     }
 

@@ -63,7 +63,7 @@ public final class Kinds {
                     known.add(kind);
                 }
             }
-        } catch (final ServiceConfigurationError broken) {
+        } catch (final ServiceConfigurationError | LinkageError broken) {
             troubles.add(String.valueOf(broken.getMessage()));
         }
     }

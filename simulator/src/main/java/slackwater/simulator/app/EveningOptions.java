@@ -11,6 +11,7 @@ import slackwater.controller.app.RigLoader;
 import slackwater.model.Point;
 import slackwater.model.Rig;
 import slackwater.model.Walkers;
+import slackwater.simulator.evening.Assumed;
 import slackwater.simulator.evening.EveningPlan;
 import slackwater.simulator.report.Recording;
 import slackwater.simulator.report.VcdException;
@@ -79,7 +80,10 @@ final class EveningOptions {
         return seed;
     }
 
-    EveningPlan plan(final RigLoader.Loaded loaded, final Rig rig, final PrintWriter err) throws Mistake {
+    EveningPlan plan(final RigLoader.Loaded loaded, final Rig built, final PrintWriter err) throws Mistake {
+        final Assumed assumed = Assumed.of(built);
+        assumed.notes().forEach(err::println);
+        final Rig rig = assumed.rig();
         if (!(hours > 0 && hours <= HOURS_MAX)) {
             throw new Mistake("--hours must be more than 0 and at most 72, but was " + hours);
         }

@@ -24,8 +24,8 @@ import slackwater.wiring.WiringSheet;
 @Command(
         name = "wiring",
         description = {
-            "Print, for each controller, the table a person needs at the bench: pin by pin what is wired,",
-            "its level at rest, and what the line does from power-on to program start."
+            "Print the table a person needs at the bench, controller by controller.",
+            "Pin by pin: what is wired, its level at rest, what the line does from power-on to program start."
         },
         footer = {"", "Example:", "  slackwater wiring rigs/sea-cave --markdown"})
 final class WiringCommand implements Callable<Integer> {

@@ -113,6 +113,7 @@ public final class EveningRun {
                         recorder.greeted(),
                         figures.nearMisses(),
                         recorder.startledByMistake()),
+                new Foresight(plan.rig(), plan.crowd()).of(plan.show()),
                 new Evening.Tallies(
                         recorder.cuesStarted(),
                         recorder.startsLost(),

@@ -10,8 +10,15 @@ import java.util.Map;
  *
  * @param digest SHA-256 over the run's pin levels, as hexadecimal digits
  */
-public record Evening(Run run, Visits visits, Tallies tallies, List<Violation> violations, String digest) {
+public record Evening(
+        Run run,
+        Visits visits,
+        List<SeenAhead> seenAhead,
+        Tallies tallies,
+        List<Violation> violations,
+        String digest) {
     public Evening {
+        seenAhead = List.copyOf(seenAhead);
         violations = List.copyOf(violations);
     }
 
@@ -35,6 +42,16 @@ public record Evening(Run run, Visits visits, Tallies tallies, List<Violation> v
      * @param startledByMistake cues for tall visitors that began with only small ones or dogs near
      */
     public record Visits(long visitors, long groups, long greeted, long nearMisses, long startledByMistake) {}
+
+    /**
+     * How far ahead a sensor sees people.
+     *
+     * @param passing people who pass the prop
+     * @param seen those of them whom the sensor sees before they are nearest to it
+     * @param medianNs from first sight to the nearest point, the median of those seen
+     * @param leastNs the least of them
+     */
+    public record SeenAhead(String input, String output, long passing, long seen, long medianNs, long leastNs) {}
 
     /**
      * Counts, each in the order in which it is to be listed.

@@ -61,7 +61,17 @@ final class PageTables {
                 + row("Near misses: in a moving prop's reach", Summary.grouped(visits.nearMisses()))
                 + row("Startled by mistake", Summary.grouped(visits.startledByMistake()))
                 + row("Everything at rest", Summary.percent(evening.tallies().restShare()))
-                + "</table>\n";
+                + "</table>\n"
+                + seenAhead(evening);
+    }
+
+    private static String seenAhead(final Evening evening) {
+        if (evening.seenAhead().isEmpty()) {
+            return "";
+        }
+        final StringBuilder text = new StringBuilder("<table><caption>Seen ahead</caption>\n");
+        evening.seenAhead().forEach(each -> text.append(row(each.input(), Summary.seenAhead(each))));
+        return text.append("</table>\n").toString();
     }
 
     private static String counts(final String caption, final Map<String, Long> counts) {

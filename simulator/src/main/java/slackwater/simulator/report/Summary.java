@@ -9,6 +9,7 @@ import slackwater.model.event.Spans;
 /** A run in a few lines for a person. */
 public final class Summary {
     private static final int MOST_ROWS = 4;
+    private static final int MOST_SIGHTS = 2;
     private static final int LABEL = 20;
 
     private Summary() {}
@@ -24,7 +25,6 @@ public final class Summary {
         counts("greetings lost", evening.tallies().startsLost(), lines);
         counts("refused, by rule", evening.tallies().refusals(), lines);
         longest(evening.tallies(), lines);
-        lines.add("");
         violations(evening, lines);
         lines.add(row("digest", evening.digest()));
         return String.join("\n", lines) + "\n";
@@ -45,6 +45,17 @@ public final class Summary {
         lines.add(row("near misses", nearMisses(visits)));
         lines.add(row("startled by mistake", grouped(visits.startledByMistake())));
         lines.add(row("all at rest", percent(evening.tallies().restShare()) + " of the evening"));
+        evening.seenAhead().stream()
+                .limit(MOST_SIGHTS)
+                .forEach(each -> lines.add(row("seen ahead", each.input() + " sees " + seenAhead(each))));
+    }
+
+    /** How many of those who pass a prop are seen before, and how long before. */
+    static String seenAhead(final Evening.SeenAhead each) {
+        final String who = grouped(each.seen()) + " of " + grouped(each.passing()) + " before " + each.output();
+        return each.seen() == 0
+                ? who
+                : who + ", by " + Spans.text(each.medianNs()) + " (median; least " + Spans.text(each.leastNs()) + ")";
     }
 
     static String greeted(final Evening.Visits visits) {

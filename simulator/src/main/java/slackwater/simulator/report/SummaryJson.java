@@ -20,6 +20,7 @@ public final class SummaryJson {
             json.writeStartObject();
             run(evening.run(), json);
             visits(evening.visits(), json);
+            seenAhead(evening, json);
             tallies(evening.tallies(), json);
             violations(evening, json);
             json.writeStringField("digest", evening.digest());
@@ -48,6 +49,21 @@ public final class SummaryJson {
         json.writeNumberField("groupsGreeted", visits.greeted());
         json.writeNumberField("nearMisses", visits.nearMisses());
         json.writeNumberField("startledByMistake", visits.startledByMistake());
+    }
+
+    private static void seenAhead(final Evening evening, final JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart("seenAhead");
+        for (final Evening.SeenAhead each : evening.seenAhead()) {
+            json.writeStartObject();
+            json.writeStringField("input", each.input());
+            json.writeStringField("output", each.output());
+            json.writeNumberField("passing", each.passing());
+            json.writeNumberField("seen", each.seen());
+            json.writeNumberField("medianSeconds", each.medianNs() / NS_PER_S);
+            json.writeNumberField("leastSeconds", each.leastNs() / NS_PER_S);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private static void tallies(final Evening.Tallies tallies, final JsonGenerator json) throws IOException {

@@ -99,7 +99,7 @@ final class Plants {
         return named(pump.facts().text(Fact.HEATED_BY)).flatMap(this::heater);
     }
 
-    /** The release that a button confirms. */
+    /** The release whose hanging a button shows. */
     Optional<Release> hungBy(final Input button) {
         return button.use() == Input.Use.HUNG
                 ? named(button.facts().text(Fact.OF)).flatMap(this::release)
@@ -186,7 +186,10 @@ final class Plants {
                         .flatMap(this::heater)
                         .ifPresent(block -> add(new Signal(index, block::isReady)));
             case RAIN -> add(new RainSensor(index, seed));
-            case BEAM, BUTTON, KEY, STOP_LOOP -> {
+            case BUTTON ->
+                // the contact that a hung release presses; every other button follows a hand at once
+                hungBy(input).ifPresent(release -> add(new Signal(index, release::isHung)));
+            case BEAM, KEY, STOP_LOOP -> {
                 // Beams are added last, after all that can send fog; the others follow a hand at once.
             }
         }

@@ -20,7 +20,7 @@ import slackwater.model.Output;
 import slackwater.model.Pull;
 import slackwater.model.Rig;
 import slackwater.model.Zone;
-import slackwater.model.board.Board;
+import slackwater.model.board.Boards;
 import slackwater.model.kind.Family;
 import slackwater.model.kind.InputFamily;
 import slackwater.model.kind.InputKind;
@@ -33,28 +33,6 @@ final class TestRig {
     private record Kind(String word, Family family) implements OutputKind {}
 
     private record Sensor(String word, InputFamily family) implements InputKind {}
-
-    private record Plain(String word) implements Board {
-        @Override
-        public List<Integer> header() {
-            return List.of();
-        }
-
-        @Override
-        public OptionalInt headerPin(final int gpio) {
-            return OptionalInt.empty();
-        }
-
-        @Override
-        public Pull pullAtReset(final int gpio) {
-            return Pull.DOWN;
-        }
-
-        @Override
-        public String lifeAtBoot(final int gpio) {
-            return "";
-        }
-    }
 
     private final List<Input> inputs = new ArrayList<>();
     private final List<Output> outputs = new ArrayList<>();
@@ -196,6 +174,6 @@ final class TestRig {
     }
 
     private static Controller controller(final String name) {
-        return new Controller(name, new Plain("board"), Optional.empty());
+        return new Controller(name, Boards.named("pi-4").orElseThrow(), Optional.empty());
     }
 }

@@ -126,6 +126,7 @@ class EveningPageTest {
         final Evening evening = new Evening(
                 new Evening.Run("<b>Cave</b>", "a&b", 1, StartedAt.UNKNOWN, SyntheticEvening.H_NS, 1, 1),
                 calm.visits(),
+                List.of(),
                 new Evening.Tallies(Map.of("<i>", 1L), Map.of(), Map.of(), Map.of(), List.of(), 1),
                 List.of(new Evening.Violation("<u>", "<s>", 0, "\"")),
                 "00");

@@ -24,6 +24,7 @@ class SummaryTest {
         return new Evening(
                 new Evening.Run("First", "first", 7, startedAt, 3600 * S_NS, 812_000_000L, 360_000),
                 new Evening.Visits(61, 30, 24, 1, 0),
+                List.of(new Evening.SeenAhead("path", "lid", 61, 58, 2_300_000_000L, 900_000_000L)),
                 new Evening.Tallies(
                         cues,
                         Map.of("hold-off", 6L),
@@ -47,6 +48,7 @@ class SummaryTest {
                         near misses          1: somebody stood where a prop moved
                         startled by mistake  0
                         all at rest          98.2 % of the evening
+                        seen ahead           path sees 58 of 61 before lid, by 2.3 s (median; least 900 ms)
 
                         cues started         44
                                           41  greet
@@ -57,7 +59,6 @@ class SummaryTest {
                         longest on           nearest to its limit first
                                        1.5 s  lid, limit 2 s
                                       10 min  lamp, no limit
-
                         violations           none: every rule held
                         digest               00ff
                         """);
@@ -85,6 +86,7 @@ class SummaryTest {
         final String text = Summary.text(new Evening(
                 calm.run(),
                 calm.visits(),
+                Collections.nCopies(20, new Evening.SeenAhead("path", "lid", 1, 1, S_NS, S_NS)),
                 new Evening.Tallies(many, many, many, many, outputs, 0),
                 Collections.nCopies(300, bad),
                 "00"));
@@ -96,7 +98,13 @@ class SummaryTest {
     void anEveningInWhichNobodyCameDividesByNothing() {
         final Evening calm = small(StartedAt.UNKNOWN, List.of());
         final Evening empty =
-                new Evening(calm.run(), new Evening.Visits(0, 0, 0, 0, 0), calm.tallies(), List.of(), "00");
+                new Evening(
+                        calm.run(),
+                        new Evening.Visits(0, 0, 0, 0, 0),
+                        List.of(),
+                        calm.tallies(),
+                        List.of(),
+                        "00");
         assertThat(Summary.text(empty))
                 .contains("groups greeted       0\n")
                 .contains("visitors             0 in 0 groups");
@@ -109,6 +117,8 @@ class SummaryTest {
                 .isEqualTo("{\"rig\":\"First\",\"show\":\"first\",\"seed\":7,\"virtualSeconds\":3600.0,"
                         + "\"wallSeconds\":0.812,\"scans\":360000,\"visitors\":61,\"groups\":30,\"groupsGreeted\":24,"
                         + "\"nearMisses\":1,\"startledByMistake\":0,"
+                        + "\"seenAhead\":[{\"input\":\"path\",\"output\":\"lid\",\"passing\":61,\"seen\":58,"
+                        + "\"medianSeconds\":2.3,\"leastSeconds\":0.9}],"
                         + "\"cuesStarted\":{\"farewell\":3,\"greet\":41,\"storm\":0},\"startsLost\":{\"hold-off\":6},"
                         + "\"refusals\":{},\"actuations\":{\"lid\":44},"
                         + "\"longestOn\":{\"lamp\":{\"seconds\":600.0},\"lid\":{\"seconds\":1.5,\"limitSeconds\":2.0}},"

@@ -64,6 +64,7 @@ final class SyntheticEvening {
         return new Evening(
                 new Evening.Run("Sea cave walk", "evening", 42, atSeven(), 4 * H_NS, 1_432_000_000L, 2_880_000),
                 new Evening.Visits(246, 119, 97, 0, 3),
+                List.of(),
                 new Evening.Tallies(cues, Map.of("hold-off", 22L), refusals, actuations, longest, 0.873),
                 violations,
                 "9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08");

@@ -27,7 +27,7 @@ import slackwater.model.Ray;
 import slackwater.model.Return;
 import slackwater.model.Rig;
 import slackwater.model.Zone;
-import slackwater.model.board.Board;
+import slackwater.model.board.Boards;
 import slackwater.model.kind.Family;
 import slackwater.model.kind.InputFamily;
 import slackwater.model.kind.InputKind;
@@ -49,7 +49,7 @@ final class RigWords {
 
     RigWords controller(final String name, final boolean hasHoldUp) {
         final HoldUp holdUp = new HoldUp(OptionalInt.of(12), Duration.ofMillis(400), OptionalInt.empty());
-        controllers.add(new Controller(name, new NoBoard(), hasHoldUp ? Optional.of(holdUp) : Optional.empty()));
+        controllers.add(new Controller(name, Boards.named("pi-4").orElseThrow(), hasHoldUp ? Optional.of(holdUp) : Optional.empty()));
         return this;
     }
 
@@ -218,33 +218,6 @@ final class RigWords {
         @Override
         public String word() {
             return "kind";
-        }
-    }
-
-    private record NoBoard() implements Board {
-        @Override
-        public String word() {
-            return "none";
-        }
-
-        @Override
-        public List<Integer> header() {
-            return List.of();
-        }
-
-        @Override
-        public OptionalInt headerPin(final int gpio) {
-            return OptionalInt.empty();
-        }
-
-        @Override
-        public Pull pullAtReset(final int gpio) {
-            return Pull.NONE;
-        }
-
-        @Override
-        public String lifeAtBoot(final int gpio) {
-            return "";
         }
     }
 }
