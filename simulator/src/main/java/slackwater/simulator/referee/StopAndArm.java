@@ -155,10 +155,11 @@ final class StopAndArm extends Rule {
         }
     }
 
+    /** While a zone is locked its lock is judged elsewhere; when it comes off, nobody has armed since. */
     @Override
     void acted(final Act act, final Levels levels) {
-        if (act instanceof Act.Lockout lockout && levels.wiring().hasZone(lockout.target())) {
-            disarm(levels.wiring().zoneIndex(lockout.target()));
+        if (act instanceof Act.Unlock unlock && levels.wiring().hasZone(unlock.target())) {
+            disarm(levels.wiring().zoneIndex(unlock.target()));
         }
     }
 
