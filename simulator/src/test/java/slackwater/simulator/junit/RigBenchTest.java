@@ -70,7 +70,7 @@ class RigBenchTest {
         assertThat(failure).isInstanceOf(AssertionError.class).hasMessage("as this test is meant to");
         assertThat(failure.getSuppressed()).singleElement().satisfies(story -> {
             assertThat(story.getStackTrace()).isEmpty();
-            assertThat(story.getMessage().lines())
+            assertThat(String.valueOf(story.getMessage()).lines())
                     .startsWith(
                             "on the bench: rig first, show first, seed 7, 1 min 15 s after its start",
                             "run it again: mvn test"
@@ -82,9 +82,8 @@ class RigBenchTest {
 
     @Test
     void onlyTheLastFortyEventsAreTold() {
-        final List<String> story = failureOf("failsAfterAHundredRequests")
-                .getSuppressed()[0]
-                .getMessage()
+        final Throwable failure = failureOf("failsAfterAHundredRequests");
+        final List<String> story = String.valueOf(failure.getSuppressed()[0].getMessage())
                 .lines()
                 .toList();
 

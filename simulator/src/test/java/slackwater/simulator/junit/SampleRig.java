@@ -21,7 +21,7 @@ final class SampleRig {
             [input.path]
             kind = "motion"
             [output.light]
-            kind = "%s"
+            kind = "KIND"
             unguarded = "touch-safe"
             """;
     private static final String STEPS = "steps = [ { energise = \"light\", for = \"2 s\" } ]";
@@ -30,7 +30,7 @@ final class SampleRig {
             [cue.greet]
             starts = "path"
             hold-off = "3 s"
-            %s
+            PLAYS
             """;
 
     private SampleRig() {}
@@ -54,8 +54,8 @@ final class SampleRig {
             final Path folder, final String word, final Optional<OutputKind> kind, final List<CueCode> codes) {
         try {
             Files.createDirectories(folder.resolve("shows"));
-            Files.writeString(folder.resolve("rig.toml"), String.format(RIG, word));
-            Files.writeString(folder.resolve("shows/s.toml"), String.format(SHOW, codes.isEmpty() ? STEPS : CODE));
+            Files.writeString(folder.resolve("rig.toml"), RIG.replace("KIND", word));
+            Files.writeString(folder.resolve("shows/s.toml"), SHOW.replace("PLAYS", codes.isEmpty() ? STEPS : CODE));
             final Path services = Files.createDirectories(folder.resolve("services/META-INF/services"));
             Files.writeString(
                     services.resolve(OutputKind.class.getName()),
