@@ -35,11 +35,15 @@ class ArchitectureTest {
     };
 
     private static String[] packages(final List<String> names) {
-        return names.stream().map(each -> "slackwater.controller." + each + "..").toArray(String[]::new);
+        return names.stream()
+                .map(each -> "slackwater.controller." + each + "..")
+                .toArray(String[]::new);
     }
 
     private static String[] with(final String[] some, final String... more) {
-        return Arrays.stream(new String[][] {some, more}).flatMap(Arrays::stream).toArray(String[]::new);
+        return Arrays.stream(new String[][] {some, more})
+                .flatMap(Arrays::stream)
+                .toArray(String[]::new);
     }
 
     /** A rule over nothing is always green. */
@@ -138,7 +142,8 @@ class ArchitectureTest {
             .orShould()
             .dependOnClassesThat()
             .areAssignableTo(java.util.Timer.class)
-            .because("one thread makes every decision, so that a run can be repeated; other threads use the command desk");
+            .because(
+                    "one thread makes every decision, so that a run can be repeated; other threads use the command desk");
 
     @ArchTest
     static final ArchRule nothingIsKeptInAnOrderThatDiffersBetweenRuns = noClasses()

@@ -117,15 +117,12 @@ final class FailedScanTest {
     @Test
     void a_cue_in_code_that_throws_rests_everything_for_good() {
         final Torn code = new Torn();
-        final ScanBench bench = new ScanBench(
-                ScanBench.RIG,
-                ScanBench.SHOW + """
+        final ScanBench bench = new ScanBench(ScanBench.RIG, ScanBench.SHOW + """
 
                 [cue.torn]
                 starts = "path"
                 code = "torn"
-                """,
-                List.of(code));
+                """, List.of(code));
         bench.pins.lines().set(ScanBench.LOOP, true);
         bench.scanFor(100);
         bench.arm();

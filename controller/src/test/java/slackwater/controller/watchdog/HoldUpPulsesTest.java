@@ -36,8 +36,8 @@ final class HoldUpPulsesTest {
         }
 
         static Bench seen() {
-            return new Bench(Optional.of(
-                    new HoldUp(OptionalInt.of(12), Duration.ofMillis(DROP_OUT_MS), OptionalInt.of(4))));
+            return new Bench(
+                    Optional.of(new HoldUp(OptionalInt.of(12), Duration.ofMillis(DROP_OUT_MS), OptionalInt.of(4))));
         }
 
         static Bench unseen() {
@@ -88,8 +88,9 @@ final class HoldUpPulsesTest {
         for (final Step missing : Step.values()) {
             final Bench bench = Bench.seen();
             bench.wholeScanAt(10);
-            final List<Step> steps =
-                    List.of(Step.values()).stream().filter(step -> step != missing).toList();
+            final List<Step> steps = List.of(Step.values()).stream()
+                    .filter(step -> step != missing)
+                    .toList();
             assertThat(bench.scanAt(20, steps)).as("without %s", missing).isFalse();
             assertThat(bench.edges()).isEqualTo(1);
             assertThat(bench.fed[0]).isEqualTo(1);
