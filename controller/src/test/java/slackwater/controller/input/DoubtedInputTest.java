@@ -85,8 +85,7 @@ final class DoubtedInputTest {
         line.image.events().clear();
         line.levelAt(false, 30_020);
         assertThat(line.isProvenInactive()).isTrue();
-        assertThat(line.image.events())
-                .containsExactly(new Event.InputDoubted(30_020 * MS, "path", false, "it moved"));
+        assertThat(line.image.events()).containsExactly(new Event.InputDoubted(30_020 * MS, "path", false, "it moved"));
     }
 
     @Test

@@ -47,8 +47,10 @@ final class ProvenViewsTest {
 
     @Test
     void one_disagreeing_sample_starts_the_time_afresh() {
-        final Line line =
-                Line.low(Line.proving(200, 500)).levelAt(true, 1_000).levelAt(false, 1_190).levelAt(true, 1_200);
+        final Line line = Line.low(Line.proving(200, 500))
+                .levelAt(true, 1_000)
+                .levelAt(false, 1_190)
+                .levelAt(true, 1_200);
         assertThat(line.atNs(1_400 * MS - 1).isProvenActive()).isFalse();
         assertThat(line.at(1_400).isProvenActive()).isTrue();
     }

@@ -36,8 +36,8 @@ final class PinWriterTest {
         commit(true, false, false);
         pins.takeWrites();
         final List<Boolean> bothOn = new ArrayList<>();
-        pins.beforeWrite(() ->
-                bothOn.add(pins.lines().isOutputHigh(0) && pins.lines().isOutputHigh(1)));
+        pins.beforeWrite(
+                () -> bothOn.add(pins.lines().isOutputHigh(0) && pins.lines().isOutputHigh(1)));
         commit(false, true, false);
         assertThat(pins.takeWrites()).containsExactly("0=low", "2=low", "1=high");
         commit(true, false, false);

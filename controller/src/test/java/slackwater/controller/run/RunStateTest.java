@@ -103,9 +103,7 @@ final class RunStateTest {
         count.set(run, 3);
         count.set(run, 0);
         count.set(run, 3);
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> count.set(run, 4))
-                .withMessage("count=4 is not in 0..3");
+        assertThatIllegalArgumentException().isThrownBy(() -> count.set(run, 4)).withMessage("count=4 is not in 0..3");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> count.set(run, -1))
                 .withMessage("count=-1 is not in 0..3");

@@ -23,7 +23,7 @@ final class FailedScanTest {
         throw new IllegalStateException("torn");
     }
 
-    private static final Runnable NOTHING = () -> {};
+    private static void nothing() {}
 
     /** The scan that has just been run failed; what follows must be rest. */
     private static void assertRestForGood(final ScanBench bench, final long edgesBefore, final int fedBefore) {
@@ -47,7 +47,7 @@ final class FailedScanTest {
         final int fed = bench.boardFed[0];
         bench.pins.beforeSample(FailedScanTest::fail);
         bench.step();
-        bench.pins.beforeSample(NOTHING);
+        bench.pins.beforeSample(FailedScanTest::nothing);
         assertThat(bench.told())
                 .contains("fault of porch latched: a scan failed: java.lang.IllegalStateException: torn");
         assertRestForGood(bench, edges, fed);
@@ -74,7 +74,7 @@ final class FailedScanTest {
         final int fed = bench.boardFed[0];
         bench.pins.beforeReadBack(FailedScanTest::fail);
         bench.step();
-        bench.pins.beforeReadBack(NOTHING);
+        bench.pins.beforeReadBack(FailedScanTest::nothing);
         assertRestForGood(bench, edges, fed);
     }
 
@@ -117,15 +117,12 @@ final class FailedScanTest {
     @Test
     void a_cue_in_code_that_throws_rests_everything_for_good() {
         final Torn code = new Torn();
-        final ScanBench bench = new ScanBench(
-                ScanBench.RIG,
-                ScanBench.SHOW + """
+        final ScanBench bench = new ScanBench(ScanBench.RIG, ScanBench.SHOW + """
 
                 [cue.torn]
                 starts = "path"
                 code = "torn"
-                """,
-                List.of(code));
+                """, List.of(code));
         bench.pins.lines().set(ScanBench.LOOP, true);
         bench.scanFor(100);
         bench.arm();

@@ -41,11 +41,7 @@ final class ForkTest {
             final VirtualPins lines = bench.pins.lines().copy();
             final List<Event> journal = new ArrayList<>();
             final Scan fork = bench.scan.fork(new Ports(
-                    lines,
-                    LatchStore.inMemory(Kept.NOTHING),
-                    journal::add,
-                    BoardWatchdog.NONE,
-                    SampleAge.NONE));
+                    lines, LatchStore.inMemory(Kept.NOTHING), journal::add, BoardWatchdog.NONE, SampleAge.NONE));
             bench.journal.clear();
             for (int scan = forkAt; scan < SCANS; scan++) {
                 nowNs += 10 * ScanBench.MS;
@@ -68,12 +64,8 @@ final class ForkTest {
         final ScanBench bench = ScanBench.inMidStroke();
         final List<String> before = bench.plan.describe(bench.scan.run());
         final VirtualPins lines = bench.pins.lines().copy();
-        final Scan fork = bench.scan.fork(new Ports(
-                lines,
-                LatchStore.inMemory(Kept.NOTHING),
-                event -> true,
-                BoardWatchdog.NONE,
-                SampleAge.NONE));
+        final Scan fork = bench.scan.fork(
+                new Ports(lines, LatchStore.inMemory(Kept.NOTHING), event -> true, BoardWatchdog.NONE, SampleAge.NONE));
         fork.commandDesk().stop();
         fork.once(bench.nowMs * ScanBench.MS + 10, Wall.UNKNOWN);
         assertThat(lines.isOutputHigh(ScanBench.LID)).isFalse();

@@ -71,12 +71,8 @@ final class QuietScanTest {
         final com.sun.management.ThreadMXBean threads =
                 (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
         // what a test traces is no part of the scan
-        final Scan scan = bench.scan.fork(new Ports(
-                bench.pins.lines(),
-                bench.store,
-                event -> true,
-                BoardWatchdog.NONE,
-                SampleAge.NONE));
+        final Scan scan = bench.scan.fork(
+                new Ports(bench.pins.lines(), bench.store, event -> true, BoardWatchdog.NONE, SampleAge.NONE));
         long nowNs = bench.nowMs * ScanBench.MS;
         for (int i = 0; i < WARM_UP; i++) {
             nowNs += 1_000;

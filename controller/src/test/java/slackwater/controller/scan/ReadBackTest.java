@@ -26,8 +26,7 @@ final class ReadBackTest {
         assertThat(bench.isFaulted()).as("still settling").isFalse();
         bench.step();
         assertThat(bench.isFaulted()).isTrue();
-        assertThat(bench.told())
-                .contains("fault of porch latched: lamp is energised although it was put to rest");
+        assertThat(bench.told()).contains("fault of porch latched: lamp is energised although it was put to rest");
 
         final long edges = bench.edges();
         final int fed = bench.boardFed[0];
@@ -35,7 +34,9 @@ final class ReadBackTest {
         bench.scanFor(1_000);
         assertThat(bench.edges()).isEqualTo(edges);
         assertThat(bench.boardFed[0]).isEqualTo(fed + 100);
-        assertThat(bench.scan.heartbeat().beats()).as("only the board is kept alive").isEqualTo(beats);
+        assertThat(bench.scan.heartbeat().beats())
+                .as("only the board is kept alive")
+                .isEqualTo(beats);
     }
 
     @Test

@@ -15,7 +15,6 @@ import slackwater.controller.latch.Kept;
 import slackwater.controller.latch.LatchStore;
 import slackwater.controller.mode.Wall;
 import slackwater.controller.pins.TracedPins;
-import slackwater.controller.pins.VirtualPins;
 import slackwater.controller.plan.Options;
 import slackwater.controller.plan.Plan;
 import slackwater.controller.watchdog.SampleAge;
@@ -38,8 +37,7 @@ final class ScanBench {
     static final int LID = 0;
     static final int LAMP = 1;
 
-    static final String RIG =
-            """
+    static final String RIG = """
             [controller.porch]
             board = "pi-4"
             hold-up = { pin = 12, drop-out = "400 ms", seen-pin = 4 }
@@ -81,8 +79,7 @@ final class ScanBench {
             unguarded = "12 V lamp, touch-safe"
             """;
 
-    static final String SHOW =
-            """
+    static final String SHOW = """
             [cue.greet]
             starts = "path"
             steps = [

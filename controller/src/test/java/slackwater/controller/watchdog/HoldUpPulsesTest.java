@@ -36,8 +36,8 @@ final class HoldUpPulsesTest {
         }
 
         static Bench seen() {
-            return new Bench(Optional.of(
-                    new HoldUp(OptionalInt.of(12), Duration.ofMillis(DROP_OUT_MS), OptionalInt.of(4))));
+            return new Bench(
+                    Optional.of(new HoldUp(OptionalInt.of(12), Duration.ofMillis(DROP_OUT_MS), OptionalInt.of(4))));
         }
 
         static Bench unseen() {
@@ -74,7 +74,7 @@ final class HoldUpPulsesTest {
     @Test
     void each_proved_scan_makes_exactly_one_edge() {
         final Bench bench = Bench.seen();
-        for (int scan = 1; scan <= 7; scan++) {
+        for (long scan = 1; scan <= 7; scan++) {
             assertThat(bench.wholeScanAt(scan * 10)).isTrue();
             assertThat(bench.edges()).isEqualTo(scan);
             assertThat(bench.fed[0]).isEqualTo(scan);
@@ -88,8 +88,9 @@ final class HoldUpPulsesTest {
         for (final Step missing : Step.values()) {
             final Bench bench = Bench.seen();
             bench.wholeScanAt(10);
-            final List<Step> steps =
-                    List.of(Step.values()).stream().filter(step -> step != missing).toList();
+            final List<Step> steps = List.of(Step.values()).stream()
+                    .filter(step -> step != missing)
+                    .toList();
             assertThat(bench.scanAt(20, steps)).as("without %s", missing).isFalse();
             assertThat(bench.edges()).isEqualTo(1);
             assertThat(bench.fed[0]).isEqualTo(1);
@@ -154,7 +155,7 @@ final class HoldUpPulsesTest {
     void a_relay_that_is_welded_closed_never_passes_its_drop_test() {
         final Bench bench = Bench.seen();
         bench.relayIsClosed(true);
-        for (int scan = 1; scan < 50; scan++) {
+        for (long scan = 1; scan < 50; scan++) {
             bench.wholeScanAt(scan * 10);
         }
         assertThat(bench.pulses.hasPassedDropTest(bench.run)).isFalse();
@@ -179,7 +180,7 @@ final class HoldUpPulsesTest {
         bench.wholeScanAt(20);
         bench.pulses.withhold(bench.run);
         bench.relayIsClosed(false);
-        for (int scan = 3; scan < 100; scan++) {
+        for (long scan = 3; scan < 100; scan++) {
             bench.wholeScanAt(scan * 10);
         }
         assertThat(bench.edges()).isEqualTo(2);

@@ -23,8 +23,8 @@ final class ScanSupervisorTest {
     private final Gate gate = new Gate(pins, new boolean[2]);
     private final Heartbeat heartbeat = new Heartbeat();
     private final List<String> halted = Collections.synchronizedList(new ArrayList<>());
-    private final ScanSupervisor supervisor = new ScanSupervisor(
-            heartbeat, gate, halted::add, new ScanSupervisor.Bounds(PATIENCE_NS, BOUND_MS));
+    private final ScanSupervisor supervisor =
+            new ScanSupervisor(heartbeat, gate, halted::add, new ScanSupervisor.Bounds(PATIENCE_NS, BOUND_MS));
 
     @BeforeEach
     void energise() {
