@@ -209,7 +209,8 @@ class CommandsTest {
         final var kept = yard.store().read().orElseThrow().lockouts();
         assertThat(kept.get("zone front")).containsExactly("Maren", "Ole");
         assertThat(kept.get("output jet")).containsExactly("Ole");
-        yard.send(Wants.UNLOCK_ZONE, "front", "Maren", TestYard.secretOf("Maren")).scan();
+        yard.send(Wants.UNLOCK_ZONE, "front", "Maren", TestYard.secretOf("Maren"))
+                .scan();
         assertThat(yard.mode("front")).as("Ole is still there").isEqualTo(Mode.LOCKED_OUT);
     }
 
@@ -222,7 +223,8 @@ class CommandsTest {
         yard.scan();
         for (int i = 0; i < 70; i++) {
             final String person = "person " + i;
-            yard.send(Wants.UNLOCK_ZONE, "front", person, TestYard.secretOf(person)).scan();
+            yard.send(Wants.UNLOCK_ZONE, "front", person, TestYard.secretOf(person))
+                    .scan();
             assertThat(yard.mode("front")).as("after %s", person).isEqualTo(Mode.LOCKED_OUT);
         }
         assertThat(yard.news())
@@ -233,8 +235,7 @@ class CommandsTest {
         yard.send(Wants.UNLOCK_ZONE, "front", "person 69", TestYard.OVERRIDE).scan();
 
         assertThat(yard.mode("front")).isEqualTo(Mode.RESTING);
-        assertThat(yard.news())
-                .contains("lockout of front cleared by key override, asked for by person 69");
+        assertThat(yard.news()).contains("lockout of front cleared by key override, asked for by person 69");
     }
 
     @Test
@@ -246,7 +247,8 @@ class CommandsTest {
 
         yard.send(Wants.UNLOCK_OUTPUT, "lid", "Ole", "a guess").scan();
         yard.send(Wants.UNLOCK_OUTPUT, "lid", "Ole", TestYard.secretOf("Maren")).scan();
-        yard.send(Wants.UNLOCK_OUTPUT, "lid", "Maren", TestYard.secretOf("Maren")).scan();
+        yard.send(Wants.UNLOCK_OUTPUT, "lid", "Maren", TestYard.secretOf("Maren"))
+                .scan();
         assertThat(yard.news())
                 .containsExactly(
                         "unlock output lid by Ole refused: a lock comes off with the secret of the person "
@@ -258,8 +260,7 @@ class CommandsTest {
 
         yard.send(Wants.UNLOCK_OUTPUT, "lid", "Ole", TestYard.secretOf("Ole")).scan();
         assertThat(yard.outputMode("lid")).isEqualTo(Mode.RESTING);
-        assertThat(yard.news())
-                .containsExactly("lockout of lid cleared by Ole", "unlock output lid by Ole taken");
+        assertThat(yard.news()).containsExactly("lockout of lid cleared by Ole", "unlock output lid by Ole taken");
     }
 
     @Test

@@ -72,7 +72,9 @@ class LatchOrdersTest {
             doIt(yard, deeds.get(i), isZone);
             zone.note(deeds.get(i), isZone);
             output.note(deeds.get(i), isZone, zone);
-            assertThat(yard.mode("front")).as("zone after %s", deeds.subList(0, i + 1)).isEqualTo(zone.mode());
+            assertThat(yard.mode("front"))
+                    .as("zone after %s", deeds.subList(0, i + 1))
+                    .isEqualTo(zone.mode());
             assertThat(yard.outputMode("lid"))
                     .as("lid after %s", deeds.subList(0, i + 1))
                     .isEqualTo(output.mode(zone));
@@ -108,10 +110,16 @@ class LatchOrdersTest {
         final Latches latches = yard.plan().latches();
         if (isZone) {
             latches.faultZone(
-                    yard.scanner().run(), yard.scanner().image(), yard.plan().places().zone("front"), "a test");
+                    yard.scanner().run(),
+                    yard.scanner().image(),
+                    yard.plan().places().zone("front"),
+                    "a test");
         } else {
             latches.faultOutput(
-                    yard.scanner().run(), yard.scanner().image(), yard.plan().places().output("lid"), "a test");
+                    yard.scanner().run(),
+                    yard.scanner().image(),
+                    yard.plan().places().output("lid"),
+                    "a test");
         }
     }
 
@@ -172,9 +180,7 @@ class LatchOrdersTest {
         Mode mode() {
             return isStopped
                     ? Mode.STOPPED
-                    : isFaulted
-                            ? Mode.FAULTED
-                            : isLockedOut ? Mode.LOCKED_OUT : isArmed ? Mode.ARMED : Mode.RESTING;
+                    : isFaulted ? Mode.FAULTED : isLockedOut ? Mode.LOCKED_OUT : isArmed ? Mode.ARMED : Mode.RESTING;
         }
     }
 

@@ -11,8 +11,7 @@ class ArmingTest {
     private static final long WARNING_MS = 5_000;
     private static final long AIR_SETTLES_MS = 3_000;
     private static final String HELD_UP = TestRigs.TWO_ZONES.replace(
-            "board = \"pi-4\"",
-            "board = \"pi-4\"\nhold-up = { pin = 12, drop-out = \"400 ms\", seen-pin = 4 }");
+            "board = \"pi-4\"", "board = \"pi-4\"\nhold-up = { pin = 12, drop-out = \"400 ms\", seen-pin = 4 }");
 
     private static TestYard booted() {
         return TestYard.of(TestRigs.TWO_ZONES, TestRigs.GREETING)
@@ -40,8 +39,9 @@ class ArmingTest {
         assertRefused(lockedOut, "zone front is locked out");
 
         final TestYard faulted = TestRigs.ready();
-        faulted.plan().latches().faultZone(
-                faulted.scanner().run(), faulted.scanner().image(), 0, "a test says so");
+        faulted.plan()
+                .latches()
+                .faultZone(faulted.scanner().run(), faulted.scanner().image(), 0, "a test says so");
         faulted.scan();
         assertRefused(faulted, "zone front is faulted");
     }

@@ -17,8 +17,7 @@ import slackwater.model.kind.Family;
 /** Every cell of the table of kinds and modes, and the wishes of the rig itself that follow it (S15). */
 class ModeTableTest {
     /** o may be energised, w only while its zone is warming, - never. */
-    private static final String TABLE =
-            """
+    private static final String TABLE = """
             family      STOPPED FAULTED LOCKED_OUT BENCH WARNING ARMED RESTING
             valve       -       -       -          o     -       o     -
             air_supply  -       -       -          -     -       o     -
@@ -40,7 +39,9 @@ class ModeTableTest {
         for (final String[] row : rows.subList(1, rows.size())) {
             for (int column = 1; column < row.length; column++) {
                 cells.add(Arguments.of(
-                        Family.valueOf(row[0].toUpperCase(Locale.ROOT)), Mode.valueOf(rows.get(0)[column]), row[column]));
+                        Family.valueOf(row[0].toUpperCase(Locale.ROOT)),
+                        Mode.valueOf(rows.get(0)[column]),
+                        row[column]));
             }
         }
         return cells.stream();
@@ -135,7 +136,8 @@ class ModeTableTest {
         yard.scan();
         assertThat(yard.isEnergised("heater")).isFalse();
 
-        yard.send(Wants.UNLOCK_OUTPUT, "heater", "Ole", TestYard.secretOf("Ole")).scan(100);
+        yard.send(Wants.UNLOCK_OUTPUT, "heater", "Ole", TestYard.secretOf("Ole"))
+                .scan(100);
 
         assertThat(yard.isEnergised("heater")).isFalse();
         assertThat(yard.outputMode("heater")).isEqualTo(Mode.RESTING);

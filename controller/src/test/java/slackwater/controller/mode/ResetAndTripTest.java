@@ -111,7 +111,11 @@ class ResetAndTripTest {
 
     @Test
     void aTripWhoseCauseIsGoneStaysUntilAResetAndItsOutputThenAwaitsAnArm() {
-        final TestYard yard = TestRigs.armed().set("water", false).scan(600).set("water", true).scan(600);
+        final TestYard yard = TestRigs.armed()
+                .set("water", false)
+                .scan(600)
+                .set("water", true)
+                .scan(600);
         assertThat(yard.outputMode("mist")).isEqualTo(Mode.FAULTED);
 
         yard.press("reset", 100);
@@ -210,7 +214,8 @@ class ResetAndTripTest {
 
     @Test
     void aTripWithNothingBegunRefusesAtOnce() {
-        final TestYard yard = TestRigs.armed().set("jam", true).scan(200).set("path", true).scan(100);
+        final TestYard yard =
+                TestRigs.armed().set("jam", true).scan(200).set("path", true).scan(100);
 
         assertThat(yard.isEnergised("lid")).isFalse();
         assertThat(yard.isEnergised("mist")).isTrue();

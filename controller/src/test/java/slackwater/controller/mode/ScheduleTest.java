@@ -27,8 +27,7 @@ class ScheduleTest {
                 closes = "%s"
                 days = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"]
                 warm-up = "15 min"
-                """
-                .formatted(opens, closes);
+                """.formatted(opens, closes);
     }
 
     /** A moment of UTC, which is London's local time in winter. */
@@ -199,14 +198,20 @@ class ScheduleTest {
 
     @Test
     void timeThatIsTrustedAgainBeforeTheOpeningArms() {
-        final TestYard yard = tenToEight().trust(false).scan().trust(true).scan().skip(10 * MINUTE);
+        final TestYard yard =
+                tenToEight().trust(false).scan().trust(true).scan().skip(10 * MINUTE);
 
         assertThat(yard.mode("front")).isEqualTo(Mode.WARNING);
     }
 
     @Test
     void timeThatIsTrustedForTheFirstTimeInTheVeryScanOfTheOpeningDoesNotArm() {
-        final TestYard yard = tenToEight().trust(false).scan().skip(10 * MINUTE - 20).trust(true).scan();
+        final TestYard yard = tenToEight()
+                .trust(false)
+                .scan()
+                .skip(10 * MINUTE - 20)
+                .trust(true)
+                .scan();
 
         assertStaysAtRest(yard);
     }
@@ -276,8 +281,10 @@ class ScheduleTest {
 
     @Test
     void anHourThatComesTwiceOpensOnce() {
-        // Europe/London, 25 October 2026: 01:00 to 02:00 comes first in summer time (from 00:00 UTC), then in winter time
-        final TestYard yard = readyAt(schedule("01:30", "03:00"), utc(10, 25, 0, 29)).skip(MINUTE);
+        // Europe/London, 25 October 2026: 01:00 to 02:00 comes first in summer time (from 00:00 UTC), then in winter
+        // time
+        final TestYard yard =
+                readyAt(schedule("01:30", "03:00"), utc(10, 25, 0, 29)).skip(MINUTE);
         assertThat(yard.mode("front")).isEqualTo(Mode.WARNING);
         yard.scan(WARNING_MS).press("off", 100);
 
@@ -287,7 +294,9 @@ class ScheduleTest {
 
     @Test
     void anHourThatComesTwiceClosesAtTheEndOfTheSecond() {
-        final TestYard yard = readyAt(schedule("01:30", "03:00"), utc(10, 25, 0, 29)).skip(MINUTE).scan(WARNING_MS);
+        final TestYard yard = readyAt(schedule("01:30", "03:00"), utc(10, 25, 0, 29))
+                .skip(MINUTE)
+                .scan(WARNING_MS);
 
         yard.skip(2 * HOUR + 30 * MINUTE - WARNING_MS - 30);
         assertThat(yard.mode("front")).isEqualTo(Mode.ARMED);
@@ -298,7 +307,8 @@ class ScheduleTest {
     @Test
     void anHourThatIsSkippedOpensLater() {
         // Europe/London, 29 March 2026: 01:30 is skipped, and becomes 02:30 summer time, 01:30 UTC
-        final TestYard yard = readyAt(schedule("01:30", "04:00"), utc(3, 29, 1, 29)).skip(MINUTE - 20);
+        final TestYard yard =
+                readyAt(schedule("01:30", "04:00"), utc(3, 29, 1, 29)).skip(MINUTE - 20);
         assertThat(yard.mode("front")).isEqualTo(Mode.RESTING);
         yard.skip(20);
         assertThat(yard.mode("front")).isEqualTo(Mode.WARNING);
@@ -330,7 +340,8 @@ class ScheduleTest {
 
         yard.send(Wants.UNLOCK_ZONE, "front", "Ole", TestYard.secretOf("Ole")).scan();
         assertThat(yard.mode("front")).isEqualTo(Mode.LOCKED_OUT);
-        yard.send(Wants.UNLOCK_ZONE, "front", "Maren", TestYard.secretOf("Maren")).scan();
+        yard.send(Wants.UNLOCK_ZONE, "front", "Maren", TestYard.secretOf("Maren"))
+                .scan();
         assertThat(yard.mode("front")).isEqualTo(Mode.RESTING);
         yard.send(Wants.UNLOCK_OUTPUT, "jet", "Ole", TestYard.secretOf("Ole")).scan();
         assertThat(yard.outputMode("jet")).isEqualTo(Mode.RESTING);
@@ -363,7 +374,9 @@ class ScheduleTest {
         final List<String> kinds = List.of("stop", "fault", "zone back", "output lid", "trip dry");
         for (final String kept : kinds) {
             final TestYard yard = TestYard.of(
-                    TestRigs.TWO_ZONES, "", LatchStore.inMemory(new Kept(List.of(kept), new TreeMap<>(), List.of(), -1)));
+                    TestRigs.TWO_ZONES,
+                    "",
+                    LatchStore.inMemory(new Kept(List.of(kept), new TreeMap<>(), List.of(), -1)));
             yard.set("stop-loop", true).set("water", true).scan();
 
             assertThat(yard.plan().latches().isStopped(yard.scanner().run())).isEqualTo(kept.equals("stop"));
@@ -390,7 +403,8 @@ class ScheduleTest {
         yard.ask(Wants.ARM, "front");
         assertThat(yard.news()).contains("arm front by Maren refused: zone front is locked out");
 
-        yard.send(Wants.UNLOCK_ZONE, "front", "Maren", TestYard.secretOf("Maren")).scan();
+        yard.send(Wants.UNLOCK_ZONE, "front", "Maren", TestYard.secretOf("Maren"))
+                .scan();
         assertThat(yard.mode("front")).isEqualTo(Mode.LOCKED_OUT);
         yard.send(Wants.UNLOCK_ZONE, "front", "Maren", TestYard.OVERRIDE).scan();
 

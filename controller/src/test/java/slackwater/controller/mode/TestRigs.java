@@ -3,8 +3,7 @@ package slackwater.controller.mode;
 /** Texts of rigs for the tests of modes. */
 public final class TestRigs {
     /** Two zones on one controller: one with everything that moves, heats or blows, and one with a lamp and a jet. */
-    public static final String TWO_ZONES =
-            """
+    public static final String TWO_ZONES = """
             [place]
             latitude = 51.5
             longitude = -0.1333
@@ -113,8 +112,7 @@ public final class TestRigs {
             """;
 
     /** Somebody on the path lifts the lid, and mist and fan go with it. */
-    public static final String GREETING =
-            """
+    public static final String GREETING = """
             [cue.greet]
             zone = "front"
             starts = "path"

@@ -88,8 +88,7 @@ public final class TestYard {
     private Plan compile() {
         final Options plain = Options.plain(7);
         final Options options = new Options(plain.seed(), BOOT_ID, new OwnNames(), plain.codes());
-        return Plan.compile(
-                reading.rig().orElseThrow(), reading.show().orElseThrow(), controllerName(), options);
+        return Plan.compile(reading.rig().orElseThrow(), reading.show().orElseThrow(), controllerName(), options);
     }
 
     private String controllerName() {

@@ -6,6 +6,7 @@ import java.util.Locale;
 public final class Spans {
     private static final long NS_PER_MS = 1_000_000L;
     private static final long MS_PER_S = 1_000L;
+    private static final long MS_PER_TENTH = 100L;
     private static final long S_PER_MIN = 60L;
     private static final long MIN_PER_H = 60L;
 
@@ -19,7 +20,7 @@ public final class Spans {
         }
         final long s = ms / MS_PER_S;
         if (s < S_PER_MIN) {
-            return ms % MS_PER_S == 0 ? s + " s" : String.format(Locale.ROOT, "%.1f s", ms / (double) MS_PER_S);
+            return ms % MS_PER_S == 0 ? s + " s" : s + "." + ms % MS_PER_S / MS_PER_TENTH + " s"; // never "60.0 s"
         }
         final long min = s / S_PER_MIN;
         if (min < MIN_PER_H) {
