@@ -44,7 +44,8 @@ class PreemptionTest {
     void thePlayingOneEndsWholeWhicheverStepItIsAt() {
         final Plan plan = bench(LONG.formatted(1) + BANG.formatted(2)).plan();
         for (long atMs = 0; atMs < 1_200; atMs += LogicBench.SCAN_MS) {
-            final LogicBench bench = LogicBench.of(plan).inactive("p").inactive("q").inactive("r");
+            final LogicBench bench =
+                    LogicBench.of(plan).inactive("p").inactive("q").inactive("r");
             bench.until(90).active("p").until(100 + atMs).active("q").step();
 
             assertThat(bench.said(Event.CueEnded.class))
