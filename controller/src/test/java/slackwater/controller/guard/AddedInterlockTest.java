@@ -13,7 +13,7 @@ class AddedInterlockTest {
     private static final int OUTPUTS = 5;
     private static final int INPUTS = 4;
     private static final int SCANS = 200;
-    private static final int SEEDS = 60;
+    private static final int SEEDS = 30;
 
     /** Goal: no input at any time makes the added interlock energise. Method: both rigs get the same random evening. */
     @Test
