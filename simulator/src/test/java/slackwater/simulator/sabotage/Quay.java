@@ -110,8 +110,7 @@ public final class Quay {
             longest-on = "0.5 s"
             run-time = "6 s"
             [output.bell]
-            kind = "contact"
-            on-power-loss = "stays"
+            kind = "sounder"
             longest-on = "1 s"
             feedback = "load"
             [permissive.reach-clear]

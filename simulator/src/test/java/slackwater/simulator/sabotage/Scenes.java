@@ -46,9 +46,13 @@ public final class Scenes {
                 .sum();
     }
 
+    /** A bench for the quay. */
+    public static Setup setup(final Rig rig, final Show show) {
+        return Setup.of(rig, show).startingAt(BEFORE_OPENING_MS).withCodes(List.of(new Trouble()));
+    }
+
     private static List<VirtualBench> benches(final String scene, final Rig rig, final Show show) {
-        final VirtualBench bench = new VirtualBench(
-                Setup.of(rig, show).startingAt(BEFORE_OPENING_MS).withCodes(List.of(new Trouble())));
+        final VirtualBench bench = new VirtualBench(setup(rig, show));
         return switch (scene) {
             case "somebody in the reach" -> List.of(reach(armed(bench)));
             case "somebody enters as it starts" -> entering(armed(bench));
