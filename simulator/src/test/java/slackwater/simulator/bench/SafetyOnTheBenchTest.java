@@ -26,7 +26,7 @@ final class SafetyOnTheBenchTest {
         assertThat(bench.isEnergised("lid")).isTrue();
         pass(bench, 10);
         assertThat(bench.isEnergised("lid")).isFalse();
-        assertThat(pass(bench, 5_000).whyNot("lid").get(0).observed()).isEqualTo("in zone quay it has been stopped");
+        assertThat(pass(bench, 5_000).whyNot("lid").get(0).observed()).isEqualTo("in zone yard it has been stopped");
     }
 
     @Test
@@ -88,7 +88,7 @@ final class SafetyOnTheBenchTest {
         pass(bench, 600);
         assertThat(bench.yard().isSupplied(0)).isFalse();
         assertThat(bench.yard().isPowered(index("bell"))).isFalse();
-        assertThat(bench.whyNot("lid").get(0).observed()).isEqualTo("in zone quay it has been faulted");
+        assertThat(bench.whyNot("lid").get(0).observed()).isEqualTo("in zone yard it has been faulted");
         assertThat(bench.violations()).isEmpty();
     }
 
@@ -98,9 +98,9 @@ final class SafetyOnTheBenchTest {
         assertThat(bench.whyNot("lid"))
                 .extracting(refusal -> refusal.text(bench.nowNs()))
                 .containsExactly(
-                        "lid may not: \"mode\" refuses because in zone quay it has been resting for 4.4 s; clears when zone"
-                                + " quay is armed",
-                        "lid may not: \"reach-clear\" refuses because reach has been active for 1 s; clears when reach is"
+                        "lid may not: \"mode\" refuses because in zone yard it has been resting for 5.0 s; clears when zone"
+                                + " yard is armed",
+                        "lid may not: \"reach-clear\" refuses because reach has been active for 990 ms; clears when reach is"
                                 + " proven inactive");
         assertThat(Scenes.armed(bench()).whyNot("lid")).isEmpty();
     }
@@ -120,7 +120,7 @@ final class SafetyOnTheBenchTest {
         final Kept kept = new Kept(List.of("stop"), Map.of("output jet", List.of("Ole")), List.of("gull"), -1);
         final VirtualBench bench =
                 pass(new VirtualBench(Scenes.setup(QUAY.rig(), QUAY.show()).remembering(kept)), 100);
-        assertThat(bench.whyNot("lid").get(0).observed()).isEqualTo("in zone quay it has been stopped");
+        assertThat(bench.whyNot("lid").get(0).observed()).isEqualTo("in zone yard it has been stopped");
         assertThat(bench.whyNot("gull")).extracting(Refusal::rule).contains("one shot");
         final VirtualBench armed = Scenes.armed(
                 new VirtualBench(Scenes.setup(QUAY.rig(), QUAY.show()).remembering(kept)));

@@ -31,7 +31,9 @@ final class EveningRunTest {
     void no_example_breaks_a_rule_in_an_hour_and_a_half(final String rig, final long seed) {
         final Evening evening = run(Examples.evening(rig, seed, Duration.ofMinutes(90))).evening();
         assertThat(evening.violations()).isEmpty();
-        assertThat(evening.tallies().cuesStarted().values()).as("cues started").anyMatch(count -> count > 0);
+        // nobody stands before the first rig's sensor, which has no place on a plan
+        assertThat(evening.tallies().cuesStarted().values().stream().anyMatch(count -> count > 0))
+                .isEqualTo(!rig.equals("first"));
     }
 
     @ParameterizedTest
