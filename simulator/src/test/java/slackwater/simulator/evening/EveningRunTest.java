@@ -74,7 +74,6 @@ final class EveningRunTest {
         assertThat(evening.visits().startledByMistake()).isZero();
         assertThat(evening.tallies().actuations().get("north-clam-lid")).isZero();
         assertThat(evening.tallies().actuations().get("north-lightning")).isZero();
-        assertThat(evening.tallies().cuesStarted().get("north-swell")).isEqualTo(1);
         assertThat(evening.visits().greeted()).isEqualTo(1);
     }
 
