@@ -50,7 +50,8 @@ final class ForkTest {
     @Test
     void forks_have_futures_of_their_own() {
         final EveningPlan plan = Examples.evening("sea-cave", 11, Duration.ofMinutes(45));
-        final VirtualBench bench = new EveningRun(plan).bench().runTo(Duration.ofMinutes(20).toNanos());
+        final VirtualBench bench =
+                new EveningRun(plan).bench().runTo(Duration.ofMinutes(20).toNanos());
         final String before = bench.digest();
         final VirtualBench stopped = bench.fork().pressStop(true).advance(Duration.ofSeconds(1));
         assertThat(stopped.yard().isSupplied(0)).isFalse();
@@ -67,8 +68,15 @@ final class ForkTest {
     void half_an_hour_of_the_sea_cave_is_the_same_with_every_scan_run(final long seed) {
         final EveningPlan plan = Examples.evening("sea-cave", seed, Duration.ofMinutes(30));
         final EveningPlan slow = new EveningPlan(
-                plan.rig(), plan.show(), plan.codes(), seed, plan.startEpochMs(), plan.lasts(), plan.crowd(),
-                plan.recorded(), false);
+                plan.rig(),
+                plan.show(),
+                plan.codes(),
+                seed,
+                plan.startEpochMs(),
+                plan.lasts(),
+                plan.crowd(),
+                plan.recorded(),
+                false);
         assertThat(digest(plan)).isEqualTo(digest(slow));
     }
 

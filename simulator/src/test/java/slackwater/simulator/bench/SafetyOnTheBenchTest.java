@@ -53,7 +53,8 @@ final class SafetyOnTheBenchTest {
         assertThat(bench.isEnergised("lid")).isFalse();
         Scenes.ask(pass(bench, 3_000), "lid");
         assertThat(pass(bench, 1_000).yard().isSupplied(0)).isFalse();
-        assertThat(bench.referee().figures().outputs().get(index("lid")).starts()).isEqualTo(1);
+        assertThat(bench.referee().figures().outputs().get(index("lid")).starts())
+                .isEqualTo(1);
         assertThat(bench.violations()).isEmpty();
     }
 
@@ -70,8 +71,7 @@ final class SafetyOnTheBenchTest {
 
     @Test
     void a_beam_that_is_stuck_or_chatters_refuses_and_a_healed_one_permits_again() {
-        for (final InputOverlay fault :
-                List.of(new InputOverlay.StuckHigh(), new InputOverlay.Chatter(60_000_000L))) {
+        for (final InputOverlay fault : List.of(new InputOverlay.StuckHigh(), new InputOverlay.Chatter(60_000_000L))) {
             final VirtualBench bench = Scenes.armed(bench()).inject("reach", Optional.of(fault));
             pass(Scenes.ask(pass(bench, 1_000), "lid"), 200);
             assertThat(bench.isEnergised("lid")).as(fault.toString()).isFalse();

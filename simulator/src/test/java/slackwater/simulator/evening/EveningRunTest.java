@@ -26,10 +26,18 @@ final class EveningRunTest {
 
     @ParameterizedTest
     @CsvSource({
-        "first,1", "first,2", "driftwood,1", "driftwood,2", "driftwood,3", "sea-cave,1", "sea-cave,2", "sea-cave,3"
+        "first,1",
+        "first,2",
+        "driftwood,1",
+        "driftwood,2",
+        "driftwood,3",
+        "sea-cave,1",
+        "sea-cave,2",
+        "sea-cave,3"
     })
     void no_example_breaks_a_rule_in_an_hour_and_a_half(final String rig, final long seed) {
-        final Evening evening = run(Examples.evening(rig, seed, Duration.ofMinutes(90))).evening();
+        final Evening evening =
+                run(Examples.evening(rig, seed, Duration.ofMinutes(90))).evening();
         assertThat(evening.violations()).isEmpty();
         // nobody stands before the first rig's sensor, which has no place on a plan
         assertThat(evening.tallies().cuesStarted().values().stream().anyMatch(count -> count > 0))
@@ -69,7 +77,8 @@ final class EveningRunTest {
 
     @Test
     void a_small_child_alone_is_greeted_without_a_bang() {
-        final Evening evening = run(Examples.evening("sea-cave", 1, Duration.ofMinutes(30), walker(Being.SMALL_CHILD, 0.95)))
+        final Evening evening = run(Examples.evening(
+                        "sea-cave", 1, Duration.ofMinutes(30), walker(Being.SMALL_CHILD, 0.95)))
                 .evening();
         assertThat(evening.visits().startledByMistake()).isZero();
         assertThat(evening.tallies().actuations().get("north-clam-lid")).isZero();

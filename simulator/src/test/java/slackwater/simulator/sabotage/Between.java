@@ -37,11 +37,7 @@ final class Between implements Pins {
     /** One fan takes over from another in one scan: only once the first is at rest is there current for the second. */
     static List<Violation> oneFanAfterAnother(final Rig rig, final Show show) {
         final Between pins = new Between(rig);
-        final Plan plan = Plan.compile(
-                rig,
-                show,
-                "quay",
-                Options.plain(1).with(List.of(new Scenes.Trouble())));
+        final Plan plan = Plan.compile(rig, show, "quay", Options.plain(1).with(List.of(new Scenes.Trouble())));
         final Journal journal = event -> true;
         final Scan scan = new Scan(
                 plan, new Ports(pins, LatchStore.inMemory(Kept.NOTHING), journal, BoardWatchdog.NONE, SampleAge.NONE));

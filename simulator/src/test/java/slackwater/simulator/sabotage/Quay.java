@@ -13,8 +13,7 @@ import slackwater.model.file.RigFolder;
 
 /** A rig with one of everything that has a limit, and a button to ask for each. */
 public final class Quay {
-    private static final String RIG =
-            """
+    private static final String RIG = """
             name = "Quay"
             [place]
             latitude = 54.1
@@ -52,10 +51,10 @@ public final class Quay {
             kind = "level"
             of = "mist"
             """
-                    + button("lid") + button("lid-held") + button("jet") + button("jet-held") + button("flash")
-                    + button("flash-too") + button("fan") + button("fan-too") + button("fans") + button("mist")
-                    + button("gull") + button("crab") + button("flicker") + button("trouble")
-                    + """
+            + button("lid") + button("lid-held") + button("jet") + button("jet-held") + button("flash")
+            + button("flash-too") + button("fan") + button("fan-too") + button("fans") + button("mist")
+            + button("gull") + button("crab") + button("flicker") + button("trouble")
+            + """
             [output.lid]
             kind = "valve"
             active = "low"
@@ -150,8 +149,7 @@ public final class Quay {
             code = "trouble"
             """;
 
-    private static final String SCHEDULE =
-            """
+    private static final String SCHEDULE = """
             [schedule]
             opens = "18:00"
             closes = "18:01"

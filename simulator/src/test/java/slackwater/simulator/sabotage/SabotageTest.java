@@ -10,7 +10,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import slackwater.model.Rig;
 import slackwater.model.Show;
-import slackwater.simulator.referee.RuleWords;
 import slackwater.simulator.referee.Violation;
 import slackwater.simulator.sabotage.Workshop.Edit;
 
@@ -53,9 +52,15 @@ final class SabotageTest {
 
     @Test
     void a_demand_that_is_not_used_up_by_its_longest_on_fires_again() throws Exception {
-        final List<Edit> edits = List.of(new Edit(
-                "driver/DriverStage", "if (!image.demand[output] || image.renewed[output])", "if (output >= 0)"), 
-                new Edit("guard/GuardStage", "consumes[o] = outputs.get(o).family().consumesDemand();", "consumes[o] = false;"));
+        final List<Edit> edits = List.of(
+                new Edit(
+                        "driver/DriverStage",
+                        "if (!image.demand[output] || image.renewed[output])",
+                        "if (output >= 0)"),
+                new Edit(
+                        "guard/GuardStage",
+                        "consumes[o] = outputs.get(o).family().consumesDemand();",
+                        "consumes[o] = false;"));
         assertThat(starts(WHOLE, "lid held", "lid")).isEqualTo(1);
         assertThat(starts(Workshop.loader(edits), "lid held", "lid")).isEqualTo(2);
     }

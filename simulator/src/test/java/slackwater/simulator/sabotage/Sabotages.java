@@ -308,11 +308,7 @@ final class Sabotages {
     }
 
     private static Sabotage one(
-            final String what,
-            final String rule,
-            final String scene,
-            final String file,
-            final String... pairs) {
+            final String what, final String rule, final String scene, final String file, final String... pairs) {
         return new Sabotage(
                 what, rule, scene, List.of(new Edit(file, pairs[0], pairs[1]), new Edit(file, pairs[2], pairs[3])));
     }

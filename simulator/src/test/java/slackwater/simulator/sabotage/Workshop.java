@@ -57,9 +57,8 @@ final class Workshop {
             final String source = sources.computeIfAbsent(edit.file(), Workshop::read);
             final int at = source.indexOf(edit.search());
             if (at < 0 || source.indexOf(edit.search(), at + 1) >= 0) {
-                throw new IllegalArgumentException(
-                        edit.file() + " must say exactly once, so that the sabotage is what its name says: "
-                                + edit.search());
+                throw new IllegalArgumentException(edit.file()
+                        + " must say exactly once, so that the sabotage is what its name says: " + edit.search());
             }
             sources.put(edit.file(), source.replace(edit.search(), edit.replacement()));
         }
@@ -79,8 +78,7 @@ final class Workshop {
         final Memory memory = new Memory(FILES);
         final List<Source> units = new ArrayList<>();
         sources.forEach((file, text) -> units.add(new Source(file, text)));
-        final List<String> options =
-                List.of("-proc:none", "-nowarn", "-cp", System.getProperty("java.class.path"));
+        final List<String> options = List.of("-proc:none", "-nowarn", "-cp", System.getProperty("java.class.path"));
         if (!COMPILER.getTask(null, memory, said, options, null, units).call()) {
             throw new IllegalArgumentException("the sabotage does not compile: " + said.getDiagnostics());
         }
@@ -146,8 +144,8 @@ final class Workshop {
         }
 
         private Class<?> define(final String name) {
-            final byte[] bytes = Optional.ofNullable(sabotaged.get(name))
-                    .orElseGet(() -> WHOLE.computeIfAbsent(name, this::whole));
+            final byte[] bytes =
+                    Optional.ofNullable(sabotaged.get(name)).orElseGet(() -> WHOLE.computeIfAbsent(name, this::whole));
             return defineClass(name, bytes, 0, bytes.length);
         }
 
