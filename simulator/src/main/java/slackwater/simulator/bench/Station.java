@@ -171,8 +171,18 @@ final class Station {
         hasNews = true;
     }
 
-    /** The computer hangs with its pins as they are, or goes on. */
-    void freeze(final boolean isNowFrozen) {
+    /**
+     * The computer hangs with its pins as they are, or goes on.
+     *
+     * @param scannedNs the last moment at which it has scanned, or would have, had it not been quiet
+     */
+    void freeze(final boolean isNowFrozen, final long scannedNs) {
+        if (isNowFrozen && !isFrozen && scans > 0) {
+            if (isFed()) {
+                relay.passedOver(scannedNs);
+            }
+            scan.passOver(scannedNs);
+        }
         wasFrozen |= isFrozen;
         isFrozen = isNowFrozen;
         hasNews = true;

@@ -36,6 +36,7 @@ public final class VirtualBench {
     private final List<Script> script;
     private BenchListener listener = BenchListener.NOBODY;
     private long nowNs;
+    private long scannedNs;
     private boolean hasBegun;
     private long wallOffsetMs;
     private boolean isWallTrusted = true;
@@ -74,6 +75,7 @@ public final class VirtualBench {
         digest = other.digest.copy();
         script = new ArrayList<>(other.script);
         nowNs = other.nowNs;
+        scannedNs = other.scannedNs;
         hasBegun = other.hasBegun;
         wallOffsetMs = other.wallOffsetMs;
         isWallTrusted = other.isWallTrusted;
@@ -139,7 +141,7 @@ public final class VirtualBench {
 
     /** A controller's computer hangs with its pins as they are, or goes on. */
     public VirtualBench freeze(final String controller, final boolean isFrozen) {
-        station(controller).freeze(isFrozen);
+        station(controller).freeze(isFrozen, scannedNs);
         return this;
     }
 
@@ -235,6 +237,7 @@ public final class VirtualBench {
     }
 
     private void moment() {
+        scannedNs = Math.max(0, nowNs - periodNs); // for hands that act before the scans of this moment
         while (!script.isEmpty() && script.get(0).atNs() <= nowNs) {
             script.remove(0).deed().on(this);
         }
@@ -246,6 +249,7 @@ public final class VirtualBench {
         for (final Station station : stations) {
             station.scan(nowNs, periodNs, wall, skipsQuiet);
         }
+        scannedNs = nowNs;
         for (final Station station : stations) {
             station.drive(nowNs, yard, digest, listener);
         }

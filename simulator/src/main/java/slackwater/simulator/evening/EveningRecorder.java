@@ -46,6 +46,11 @@ final class EveningRecorder implements BenchListener {
     private final Map<String, Long> actuations = new LinkedHashMap<>();
     private final Set<Integer> greeted = new TreeSet<>();
     private final boolean[] isEnergised;
+    /** What startled at this moment, until the cues that began in it are known too. */
+    private final List<String> bangs = new ArrayList<>();
+    /** Cues that play and have not startled anybody yet. */
+    private final Set<String> quietSoFar = new TreeSet<>();
+
     private long startledByMistake;
     private long allAtRestNs;
     private long restSinceNs;
@@ -89,6 +94,9 @@ final class EveningRecorder implements BenchListener {
         recorder.bit(outputLane[output], atNs, isOn);
         if (isOn) {
             actuations.merge(rig.outputs().get(output).name(), 1L, Long::sum);
+            if (startles(rig.outputs().get(output))) {
+                bangs.add(rig.outputs().get(output).name());
+            }
         }
         count(atNs, output, isOn);
     }
@@ -101,6 +109,7 @@ final class EveningRecorder implements BenchListener {
             greet(started);
         } else if (event instanceof Event.CueEnded ended) {
             recorder.bit(lane(cueLane, ended.cue()), event.atNs(), false);
+            quietSoFar.remove(ended.cue());
         } else if (event instanceof Event.StartLost lost) {
             startsLost.merge(withoutFigures(lost.why()), 1L, Long::sum);
         } else if (event instanceof Event.Refused refused) {
@@ -113,6 +122,8 @@ final class EveningRecorder implements BenchListener {
 
     @Override
     public void moment(final long atNs) {
+        bangs.forEach(output -> startle(output, atNs));
+        bangs.clear();
         if (tankLane >= 0 && atNs >= nextGaugeNs) {
             nextGaugeNs = atNs + GAUGE_EVERY_NS;
             recorder.number(tankLane, atNs, Math.round(bench.yard().tankPa() / PA_PER_BAR * 100) / 100.0);
@@ -176,18 +187,19 @@ final class EveningRecorder implements BenchListener {
                 .orElseThrow();
         final List<Visitor> people = near.whoStarted(cue, started.atNs());
         people.forEach(visitor -> greeted.add(visitor.group()));
-        final boolean hasTall = people.stream()
-                .anyMatch(visitor -> visitor.being() != Being.SMALL_CHILD && visitor.being() != Being.DOG);
-        if (isBang(cue) && !people.isEmpty() && !hasTall) {
-            startledByMistake++;
-        }
+        quietSoFar.add(cue.name());
     }
 
-    /** Whether a cue may startle: it moves a prop with a reach, flashes or drops something. */
-    private boolean isBang(final Cue cue) {
-        return CueOutputs.of(cue).stream()
-                .flatMap(name -> rig.output(name).stream())
-                .anyMatch(EveningRecorder::startles);
+    /** A cue that waits for somebody tall may start for a child; it startles only once something startling happens. */
+    private void startle(final String output, final long atNs) {
+        for (final Cue cue : show.cues()) {
+            if (CueOutputs.of(cue).contains(output) && quietSoFar.remove(cue.name())) {
+                final List<Visitor> people = near.whoStarted(cue, atNs);
+                final boolean hasTall = people.stream()
+                        .anyMatch(visitor -> visitor.being() != Being.SMALL_CHILD && visitor.being() != Being.DOG);
+                startledByMistake += people.isEmpty() || hasTall ? 0 : 1;
+            }
+        }
     }
 
     private static boolean startles(final Output output) {

@@ -1,6 +1,8 @@
 package slackwater.simulator.referee;
 
+import java.time.Duration;
 import java.util.Arrays;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import slackwater.model.Input;
 
@@ -78,9 +80,19 @@ final class Buttons {
 
     /** The longest time that a controller takes to believe that a reset button is released. */
     static long longestReleaseNs(final Wiring wiring) {
+        return longestNs(wiring, Input.Use.RESET, Input.Proving::inactiveAfter);
+    }
+
+    /** The longest time that a controller takes to believe that a key was turned on. */
+    static long longestArmNs(final Wiring wiring) {
+        return longestNs(wiring, Input.Use.ARM, Input.Proving::activeAfter);
+    }
+
+    private static long longestNs(
+            final Wiring wiring, final Input.Use use, final Function<Input.Proving, Duration> time) {
         return wiring.senses().stream()
-                .filter(sense -> sense.input().use() == Input.Use.RESET)
-                .mapToLong(sense -> Wiring.ns(sense.input().proving().inactiveAfter()))
+                .filter(sense -> sense.input().use() == use)
+                .mapToLong(sense -> Wiring.ns(time.apply(sense.input().proving())))
                 .max()
                 .orElse(0);
     }

@@ -40,6 +40,7 @@ public final class Referee {
         final Wiring wiring = new Wiring(rig);
         final List<Rule> rules = new ArrayList<>();
         rules.add(new StopAndArm(wiring));
+        rules.add(new SupplyLoss(wiring));
         rules.add(new Lockouts(wiring));
         rules.add(new OwnLimits(wiring));
         rules.addAll(new RuleBook(rig, wiring).rules());
@@ -73,7 +74,9 @@ public final class Referee {
             }
         }
         lookAtOutputs(truth);
-        harm.plants(truth, levels, log);
+        for (final Rule rule : rules) {
+            rule.plants(truth, levels, log);
+        }
     }
 
     private void pass(final long atNs) {

@@ -23,6 +23,9 @@ public final class RuleWords {
     /** Something that can hurt or startle moved before anybody armed, after a stand-down, or before the warning was over. */
     public static final String BEFORE_ARM = "before-arm";
 
+    /** Powered again without a reset after its output supply had gone away, the stop loop apart. */
+    public static final String SUPPLY_LOST = "supply-lost";
+
     public static final String LOCKOUT = "lockout";
     /** The pump ran into a block that was not hot enough. */
     public static final String COLD_PUMP = "cold-pump";

@@ -9,7 +9,8 @@ import slackwater.model.kind.InputFamily;
  * Stop and arming (S4, S6; handbook 6.5: releasing the stop permits a restart and starts nothing). Each controller is
  * held to the loop as its own pin shows it: an open loop shows on all of them, a broken sense wire on one. After a
  * stop nothing starts until that controller is reset with the loop closed, and nothing that moves until its zone is
- * armed after that. A stand-down, the schedule's closing (S5) and a lockout of the zone (S4) ask for a later arming too.
+ * armed after that. A stand-down, the schedule's closing (S5), a lockout of the zone (S4) and somebody who enters a
+ * reach during the warning (S6) ask for a later arming too.
  */
 final class StopAndArm extends Rule {
     /** What may hurt or startle, and so waits for the first arming and for the end of its warning. */
@@ -22,6 +23,8 @@ final class StopAndArm extends Rule {
     private final boolean[] isAir;
     private final boolean[] isLoop;
     private final int[] controllerOfSense;
+    private final boolean[][] reaches;
+    private final long armingTakesNs;
     private final Dues dues;
     private final boolean[] isStopped;
     private final boolean[] wasStopped;
@@ -40,7 +43,7 @@ final class StopAndArm extends Rule {
         for (int output = 0; output < outputs; output++) {
             controllerOf[output] = wiring.controllerOf(output);
             zoneOf[output] = wiring.zoneOf(output);
-            isWaiting[output] = WAITS_FOR_ARM.contains(wiring.output(output).family());
+            isWaiting[output] = isWaiting(wiring.output(output).family());
             isAir[output] = wiring.output(output).family() == Family.AIR_SUPPLY;
         }
         isLoop = new boolean[wiring.senses().size()];
@@ -49,6 +52,8 @@ final class StopAndArm extends Rule {
             isLoop[sense.index()] = sense.input().family() == InputFamily.STOP_LOOP;
             controllerOfSense[sense.index()] = sense.controller();
         }
+        reaches = reaches(wiring);
+        armingTakesNs = Buttons.longestArmNs(wiring) + wiring.periodNs();
         dues = new Dues(outputs);
         isStopped = new boolean[wiring.controllers()];
         wasStopped = new boolean[wiring.zones()];
@@ -61,6 +66,11 @@ final class StopAndArm extends Rule {
         Arrays.fill(openedNs, Levels.NONE);
     }
 
+    /** Whether an output of this family waits for an arming. */
+    static boolean isWaiting(final Family family) {
+        return WAITS_FOR_ARM.contains(family);
+    }
+
     private StopAndArm(final StopAndArm other) {
         controllerOf = other.controllerOf;
         zoneOf = other.zoneOf;
@@ -68,6 +78,8 @@ final class StopAndArm extends Rule {
         isAir = other.isAir;
         isLoop = other.isLoop;
         controllerOfSense = other.controllerOfSense;
+        reaches = other.reaches;
+        armingTakesNs = other.armingTakesNs;
         dues = other.dues.copy();
         isStopped = other.isStopped.clone();
         wasStopped = other.wasStopped.clone();
@@ -76,6 +88,17 @@ final class StopAndArm extends Rule {
         standsDownNs = other.standsDownNs.clone();
         openedNs = other.openedNs.clone();
         worstNs = other.worstNs;
+    }
+
+    /** Which senses watch a reach of which zone. */
+    private static boolean[][] reaches(final Wiring wiring) {
+        final boolean[][] reaches = new boolean[wiring.senses().size()][wiring.zones()];
+        for (final Wiring.Sense sense : wiring.senses()) {
+            for (final String output : sense.input().reachOf()) {
+                reaches[sense.index()][wiring.zoneOf(wiring.outputIndex(output))] = true;
+            }
+        }
+        return reaches;
     }
 
     @Override
@@ -109,6 +132,17 @@ final class StopAndArm extends Rule {
         if (isLoop[sense] && !levels.isActive(sense)) {
             stop(controllerOfSense[sense], levels);
         }
+        for (int zone = 0; levels.isActive(sense) && zone < armedNs.length; zone++) {
+            if (reaches[sense][zone] && isSurelyWarning(zone, levels)) {
+                disarm(zone);
+            }
+        }
+    }
+
+    /** Whether the zone's warning has begun, whenever its controller has proven the key, and is not over. */
+    private boolean isSurelyWarning(final int zone, final Levels levels) {
+        final long warnedNs = armedNs[zone] == Levels.NONE ? -1 : levels.nowNs() - armedNs[zone];
+        return warnedNs >= armingTakesNs && warnedNs < levels.wiring().warningNs();
     }
 
     private void stop(final int controller, final Levels levels) {
@@ -180,6 +214,8 @@ final class StopAndArm extends Rule {
         standsDownNs[zone] = Dues.NEVER; // a key that was off for too short a time to be proven so
         if (armedNs[zone] == Levels.NONE) {
             armedNs[zone] = levels.nowNs();
+            wasStopped[zone] = false;
+            wasStoodDown[zone] = false;
         }
     }
 

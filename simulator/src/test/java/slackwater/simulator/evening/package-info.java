@@ -1,0 +1,5 @@
+/** Whole evenings of the examples. */
+@NullMarked
+package slackwater.simulator.evening;
+
+import org.jspecify.annotations.NullMarked;
