@@ -36,7 +36,8 @@ class NewCommandTest {
     void aNewRigIsTheExampleOfTheSameName() {
         final Path yard = newYard();
 
-        assertThat(read(yard.resolve("rig.toml"))).isEqualTo(read(Cli.example("first").resolve("rig.toml")));
+        assertThat(read(yard.resolve("rig.toml")))
+                .isEqualTo(read(Cli.example("first").resolve("rig.toml")));
         assertThat(read(yard.resolve("shows/first.toml")))
                 .isEqualTo(read(Cli.example("first").resolve("shows/first.toml")));
     }

@@ -214,7 +214,10 @@ final class HandWrittenLoop {
         }
         if (isComplete) {
             outerAt = NEVER;
-            if (clamAwaits == NEVER && clamBegan == NEVER && now - clamStarted >= 30 * S && !clamAwaitsClear
+            if (clamAwaits == NEVER
+                    && clamBegan == NEVER
+                    && now - clamStarted >= 30 * S
+                    && !clamAwaitsClear
                     && provenInactive[REACH]) {
                 clamAwaits = now;
                 clamStarted = now;
@@ -250,7 +253,10 @@ final class HandWrittenLoop {
 
     private void swell(final long now) {
         final boolean isClamPlaying = clamAwaits != NEVER || clamBegan != NEVER;
-        if (rose[LOW] && swellBegan == NEVER && !isClamPlaying && provenInactive[HIGH]
+        if (rose[LOW]
+                && swellBegan == NEVER
+                && !isClamPlaying
+                && provenInactive[HIGH]
                 && now - swellStarted >= 20 * S
                 && !swellAwaitsClear) {
             swellBegan = now;

@@ -36,7 +36,9 @@ class HandWrittenLoopTest {
                     .as("scans on of %s", name)
                     .isCloseTo(expected.scansOn[out], within(0.1 * expected.scansOn[out] + 1));
         }
-        assertThat(expected.starts[expected.starts.length - 1]).as("the gull falls once").isOne();
+        assertThat(expected.starts[expected.starts.length - 1])
+                .as("the gull falls once")
+                .isOne();
         assertThat(expected.starts[1]).as("strokes of the lid").isEqualTo(PASSAGES);
     }
 
@@ -55,7 +57,8 @@ class HandWrittenLoopTest {
                 bank.passBy(at % NorthBank.SCANS_OF_A_PASSAGE);
                 scan.accept(bank.tick());
                 for (int out = 0; out < starts.length; out++) {
-                    final boolean isOn = bank.pins().isOutputHigh(out); // all of the north bank's drivers are active high
+                    final boolean isOn =
+                            bank.pins().isOutputHigh(out); // all of the north bank's drivers are active high
                     starts[out] += isOn && !wasOn[out] ? 1 : 0;
                     scansOn[out] += isOn ? 1 : 0;
                     wasOn[out] = isOn;

@@ -56,8 +56,8 @@ final class NorthBank {
                 flags(inputs.size(), i -> bench.yard().isInputHigh(rig.inputs().indexOf(inputs.get(i)), 0)),
                 levels(onBench, bench));
         pins.setHoldUpSeenClosed(true);
-        scan = onBench.fork(new Ports(
-                pins, LatchStore.inMemory(Kept.NOTHING), event -> true, BoardWatchdog.NONE, SampleAge.NONE));
+        scan = onBench.fork(
+                new Ports(pins, LatchStore.inMemory(Kept.NOTHING), event -> true, BoardWatchdog.NONE, SampleAge.NONE));
         scan.passOver(nowNs); // the bench may have passed over quiet scans at the end
         outer = onBench.plan().places().input("north-path-outer");
         inner = onBench.plan().places().input("north-path-inner");
