@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import slackwater.controller.image.Image;
 import slackwater.controller.image.Places;
+import slackwater.controller.run.Flag;
 import slackwater.controller.run.Layout;
 import slackwater.controller.run.OffDelay;
 import slackwater.controller.run.RunState;
@@ -20,6 +21,8 @@ public final class StandingStage {
     private final int[] zoneOf;
     private final boolean[] warns;
     private final List<Optional<Shape>> shapes;
+    private final Flag[] hasStood;
+    private final Flag[] hasAsked;
 
     /** Whether a heater may warm while its zone rests. */
     public interface Warming {
@@ -34,20 +37,32 @@ public final class StandingStage {
             warns[output] = true;
         }
         shapes = places.outputs().stream().map(output -> shape(output, layout)).toList();
+        hasStood = flags(places, "stood", layout);
+        hasAsked = flags(places, "asked", layout);
+    }
+
+    private static Flag[] flags(final Places places, final String name, final Layout layout) {
+        return places.outputs().stream()
+                .map(output -> layout.flag("output." + output.name() + "." + name))
+                .toArray(Flag[]::new);
     }
 
     public void update(final RunState run, final Image image, final Warming warming) {
         for (int output = 0; output < family.length; output++) {
             final Mode zoneMode = image.zoneMode[zoneOf[output]];
-            if (stands(output, zoneMode) || (family[output] == Family.HEATER && warming.wantsHeat(run, output))) {
-                image.renewed[output] |= !image.demand[output];
-                image.demand[output] = true;
-            }
+            final boolean stands =
+                    stands(output, zoneMode) || (family[output] == Family.HEATER && warming.wantsHeat(run, output));
+            image.demand[output] |= stands;
+            image.renewed[output] |= stands && !hasStood[output].is(run); // new once, not in every scan (S11)
+            hasStood[output].set(run, stands);
             final Optional<Shape> shape = shapes.get(output);
             if (shape.isPresent()) {
                 final Mode mode = image.mode[output];
                 final boolean mayAfterRun = mode == Mode.ARMED || mode == Mode.RESTING || mode == Mode.WARNING;
-                image.demand[output] = shape.get().asks(run, image.demand[output], mayAfterRun);
+                final boolean asks = shape.get().asks(run, image.demand[output], mayAfterRun);
+                image.demand[output] = asks;
+                image.renewed[output] |= asks && !hasAsked[output].is(run); // each onset of a pattern begins anew
+                hasAsked[output].set(run, asks);
             }
         }
     }

@@ -1,5 +1,6 @@
 package slackwater.controller.driver;
 
+import java.util.stream.IntStream;
 import slackwater.controller.image.Image;
 import slackwater.controller.image.Places;
 import slackwater.controller.run.Layout;
@@ -10,8 +11,8 @@ public final class DriverStage {
     private final OutputDriver[] drivers;
 
     public DriverStage(final Places places, final Layout layout) {
-        drivers = places.outputs().stream()
-                .map(output -> new OutputDriver(output, layout))
+        drivers = IntStream.range(0, places.outputs().size())
+                .mapToObj(at -> new OutputDriver(places.outputs().get(at), at, layout))
                 .toArray(OutputDriver[]::new);
     }
 

@@ -31,6 +31,7 @@ final class OutputDriver {
     }
 
     private final String name;
+    private final int at;
     private final Limits limits;
     private final long longestOnNs;
     private final long shortestOffNs;
@@ -40,8 +41,12 @@ final class OutputDriver {
     private final Flag isUsedUp;
     private final Since since;
 
-    OutputDriver(final Output output, final Layout layout) {
+    /**
+     * @param at the output's position in the image
+     */
+    OutputDriver(final Output output, final int at, final Layout layout) {
         name = output.name();
+        this.at = at;
         limits = output.limits();
         longestOnNs = limits.longestOn().map(Duration::toNanos).orElse(-1L);
         // a bought prop goes on by itself after its pulse, and must not be started again meanwhile
@@ -70,7 +75,8 @@ final class OutputDriver {
         if (next != now) {
             enter(run, next);
         }
-        if (now == State.ENERGISED && isUsedUp.is(run)) {
+        // a step that ends with the limit was not cut short by it
+        if (now == State.ENERGISED && isUsedUp.is(run) && image.demand[at]) {
             image.note(new Event.Limited(run.atNs(), name, "longest-on of " + Spans.text(longestOnNs)));
         }
         return next == State.ENERGISED;
@@ -91,6 +97,9 @@ final class OutputDriver {
     }
 
     String observed(final RunState run) {
+        if (isTooLong(run, state.of(run))) {
+            return "it has reached its longest-on of " + Spans.text(longestOnNs) + ", energised";
+        }
         if (state.of(run) == State.RESTING && !due.isDue(run)) {
             return "it has rested for less than its shortest-off of " + Spans.text(shortestOffNs) + ", resting";
         }

@@ -48,11 +48,12 @@ final class ExclusionGuard implements Guard {
         final int at = Math.max(0, firstOther(run, image, output));
         final String other = places.outputs().get(members[at]).name();
         final boolean isOn = image.energised[members[at]] || image.next[members[at]];
+        final boolean isStarting = isOn && !image.energised[members[at]];
         return new Refusal(
                 places.outputs().get(output).name(),
                 exclusion.name(),
                 isOn ? other + " has been energised" : other + " has not been clear long enough, begun",
-                began[at].atNs(run),
+                isStarting ? run.atNs() : began[at].atNs(run),
                 other + " has been at rest for " + slackwater.model.event.Spans.text(clearAfterNs[at]));
     }
 

@@ -14,7 +14,8 @@ import slackwater.model.event.Refusal;
 
 /**
  * At most so many flash onsets in any [t, t+1 s) on this controller; refuses starts only (S14). A strobe that flashes by
- * itself counts its whole rate from its start until a second after its end.
+ * itself counts its whole rate from its start until a second after its end, and one more for each further start in that
+ * time: it flashes at once when it is powered, however slow its own rate is.
  */
 final class FlashGuard implements Guard {
     private static final Duration SECOND = Duration.ofSeconds(1);
@@ -65,10 +66,11 @@ final class FlashGuard implements Guard {
         for (int i = 0; i < members.length; i++) {
             if (members[i] == output) {
                 changed.mark(run);
+                if (isEnergised && (ownRate[i] == 0 || fades[i].isRunning(run))) {
+                    onsets.count(run);
+                }
                 if (ownRate[i] > 0) {
                     follow(run, fades[i], isEnergised);
-                } else if (isEnergised) {
-                    onsets.count(run);
                 }
             }
         }
@@ -88,10 +90,11 @@ final class FlashGuard implements Guard {
         for (int i = 0; i < members.length; i++) {
             final int member = members[i];
             final boolean isStarting = member == output || (image.next[member] && !image.energised[member]);
-            if (ownRate[i] > 0) {
-                final boolean counts = isStarting || image.energised[member] || fades[i].isRunning(run);
-                count += counts ? ownRate[i] : 0;
-            } else if (isStarting) {
+            final boolean isFading = fades[i].isRunning(run);
+            if (isStarting || image.energised[member] || isFading) {
+                count += ownRate[i];
+            }
+            if (isStarting && (ownRate[i] == 0 || isFading)) {
                 count++;
             }
         }

@@ -309,7 +309,8 @@ public final class Latches {
             sum = 31 * sum + locked.of(run);
         }
         for (int o = 0; o < outputFault.length; o++) {
-            sum = 31 * sum + outputLockout[o].of(run) + (outputFault[o].is(run) ? 1 : 0);
+            sum = 31 * sum + outputLockout[o].of(run);
+            sum = 31 * sum + (outputFault[o].is(run) ? 1 : 0);
         }
         return sum;
     }

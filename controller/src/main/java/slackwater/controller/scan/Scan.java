@@ -5,6 +5,7 @@ import java.util.Optional;
 import slackwater.controller.command.Commands;
 import slackwater.controller.cue.Asking;
 import slackwater.controller.cue.CueStage;
+import slackwater.controller.cue.StandingStage;
 import slackwater.controller.image.Image;
 import slackwater.controller.journal.Recorder;
 import slackwater.controller.latch.Kept;
@@ -32,6 +33,10 @@ public final class Scan {
     private final Heartbeat heartbeat;
     private final Recorder recorder;
     private final Asking asking;
+    /** Made once, so that a scan in which nothing changes allocates nothing. */
+    private final PinWriter.Changes changes = this::changed;
+
+    private final StandingStage.Warming heatWishes;
     private long keptSignature;
     private boolean owesKeeping;
 
@@ -56,6 +61,7 @@ public final class Scan {
         watchdogs = new Watchdogs(plan.holdUp(), ports.board(), heartbeat);
         recorder = new Recorder(ports.journal());
         asking = CueStage.asking(image);
+        heatWishes = plan.modes()::wantsHeat;
     }
 
     /** A scan that goes on from here by itself, on other pins and for another journal. Waiting commands stay behind. */
@@ -133,7 +139,7 @@ public final class Scan {
 
     private void cues() {
         plan.cues().update(run, image, asking);
-        plan.standing().update(run, image, plan.modes()::wantsHeat);
+        plan.standing().update(run, image, heatWishes);
         watchdogs.proof().mark(Step.CUES);
     }
 
@@ -152,9 +158,9 @@ public final class Scan {
     private boolean writePins() {
         if (ports.age().ageNs() > plan.periodNs() / 2) {
             dropStarts(); // too old to act on, and rest is always right (S9); unproved, so nothing is fed
-            plan.pins().commit(run, image, gate, this::changed);
+            plan.pins().commit(run, image, gate, changes);
         } else {
-            plan.pins().commit(run, image, gate, this::changed);
+            plan.pins().commit(run, image, gate, changes);
             watchdogs.proof().mark(Step.PINS);
         }
         return isBelieved();

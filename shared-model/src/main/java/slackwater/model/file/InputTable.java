@@ -36,7 +36,7 @@ final class InputTable {
                 Context.listed("add kind = one of: ", words, ""));
         final Optional<InputKind> kind = reader.context().kinds().input(word);
         if (kind.isEmpty() && !word.isEmpty()) {
-            reader.unknownWord("kind", word, words);
+            reader.unknownKind(word, words);
         }
         return kind.map(known -> new InputTable(reader).input(name, known));
     }

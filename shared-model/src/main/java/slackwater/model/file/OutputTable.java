@@ -31,7 +31,7 @@ final class OutputTable {
                 "kind", "the kind decides which safety rules apply", Context.listed("add kind = one of: ", words, ""));
         final Optional<OutputKind> kind = reader.context().kinds().output(word);
         if (kind.isEmpty() && !word.isEmpty()) {
-            reader.unknownWord("kind", word, words);
+            reader.unknownKind(word, words);
         }
         return kind.map(known -> new OutputTable(reader).output(name, known));
     }

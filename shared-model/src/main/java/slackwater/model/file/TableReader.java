@@ -157,11 +157,21 @@ final class TableReader {
     }
 
     void unknownWord(final String key, final String word, final List<String> known) {
+        unknown(key, word, known, "");
+    }
+
+    /** Kinds are open: the word may be right, and the library that brings it missing. */
+    void unknownKind(final String word, final List<String> known) {
+        unknown("kind", word, known, "; or put the library that brings it into the rig's lib folder");
+    }
+
+    private void unknown(final String key, final String word, final List<String> known, final String otherwise) {
         final String fix = Nearest.of(word, known)
                 .map(near -> "did you mean \"" + near + "\"?")
                 .orElse(Context.listed("write one of: ", known, "leave it out"));
         final String message = "\"" + keyOf(key) + "\" cannot be \"" + word + "\"";
-        error("unknown-word", key, new Words(message, "the word decides which rules apply", fix));
+        final String why = "the word decides which rules apply";
+        error("unknown-word", key, new Words(message, why, fix + (fix.endsWith("?") ? "" : otherwise)));
     }
 
     /** The name of something that must exist. */

@@ -45,10 +45,13 @@ public final class EveningRun {
         recorder = new EveningRecorder(plan.rig(), plan.show(), plan.crowd(), bench);
         bench.listen(recorder);
         plan.opening()
-                .ifPresent(window -> bench.at(
-                        Duration.ofMillis(Math.max(0, window.opensMs() - plan.startEpochMs())),
-                        yard -> yard.tell(new Act.ScheduleOpens())));
+                .ifPresent(window -> bench.at(after(window.opensMs()), yard -> yard.tell(new Act.ScheduleOpens()))
+                        .at(after(window.closesMs()), yard -> yard.tell(new Act.ScheduleCloses())));
         plan.recorded().ifPresentOrElse(this::play, () -> new Keeper(plan.rig(), plan.show()).open(bench));
+    }
+
+    private Duration after(final long epochMs) {
+        return Duration.ofMillis(Math.max(0, epochMs - plan.startEpochMs()));
     }
 
     /** Runs it. Wall time is the caller's to measure: the simulator reads no clock. */

@@ -17,6 +17,12 @@ public sealed interface Act {
     /** The window of the schedule opens, which arms every zone (S5). */
     record ScheduleOpens() implements Act {}
 
+    /** The window of the schedule closes, which stands every zone down (S5). */
+    record ScheduleCloses() implements Act {}
+
+    /** Somebody stands a zone down from the page; a stand-down button and the arm key are seen from their levels. */
+    record StandDown(String zone, String who) implements Act {}
+
     /** Somebody confirms that a release has been hung again, where no input tells. */
     record Hung(String output, String who) implements Act {}
 }

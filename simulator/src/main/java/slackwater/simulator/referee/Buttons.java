@@ -1,16 +1,19 @@
 package slackwater.simulator.referee;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import slackwater.model.Input;
 
 /**
- * Reset buttons and arm keys as their pins show them. A reset is a release after a press that lasted its proving
- * time, of a button seen open before (S4); an arm is the edge to active.
+ * Reset buttons, arm keys and stand-down buttons as their pins show them. A reset is a release after a press that lasted
+ * its proving time, of a button seen open before (S4); an arm is a key's edge to active. A stand-down is a button's edge
+ * to active, however short, or a key turned off for so long that its controller has proven it.
  */
 final class Buttons {
     private final Wiring wiring;
     private final boolean[][] resets;
     private final boolean[][] arms;
+    private final boolean[][] rests;
     private final long[] pressedNs;
 
     Buttons(final Wiring wiring) {
@@ -18,6 +21,7 @@ final class Buttons {
         final int senses = wiring.senses().size();
         resets = new boolean[senses][wiring.controllers()];
         arms = new boolean[senses][wiring.zones()];
+        rests = new boolean[senses][wiring.zones()];
         pressedNs = new long[senses];
         Arrays.fill(pressedNs, Levels.NONE);
         for (final Wiring.Sense sense : wiring.senses()) {
@@ -26,6 +30,7 @@ final class Buttons {
             }
             for (int zone = 0; zone < wiring.zones(); zone++) {
                 arms[sense.index()][zone] = isArm(sense, zone);
+                rests[sense.index()][zone] = isStandDown(sense, zone);
             }
         }
     }
@@ -34,6 +39,7 @@ final class Buttons {
         wiring = other.wiring;
         resets = other.resets;
         arms = other.arms;
+        rests = other.rests;
         pressedNs = other.pressedNs.clone();
     }
 
@@ -53,6 +59,17 @@ final class Buttons {
                 && (isOfZone
                         || wiring.senses().stream()
                                 .noneMatch(other -> other.input().use() == Input.Use.ARM && isIn(other, zone)));
+    }
+
+    /** A controller stands down its own zones; a zone that others share is left to the key or button named for it. */
+    private boolean isStandDown(final Wiring.Sense sense, final int zone) {
+        final Input.Use use = sense.input().use();
+        final boolean isOfZone = sense.input().zone().isEmpty() || isIn(sense, zone);
+        return isOfZone
+                && (use == Input.Use.STAND_DOWN || use == Input.Use.ARM)
+                && IntStream.range(0, wiring.outputs().size())
+                        .filter(output -> wiring.zoneOf(output) == zone)
+                        .allMatch(output -> wiring.controllerOf(output) == sense.controller());
     }
 
     private boolean isIn(final Wiring.Sense sense, final int zone) {
@@ -78,6 +95,18 @@ final class Buttons {
                     arm(zone, levels, rules);
                 }
             }
+        } else if (input.use() == Input.Use.ARM) {
+            standDownAll(sense, levels.surelyProvenNs(sense, false), levels, rules);
+        } else if (input.use() == Input.Use.STAND_DOWN && levels.isActive(sense)) {
+            standDownAll(sense, levels.nowNs(), levels, rules);
+        }
+    }
+
+    private void standDownAll(final int sense, final long surelyNs, final Levels levels, final Rule[] rules) {
+        for (int zone = 0; zone < wiring.zones(); zone++) {
+            if (rests[sense][zone]) {
+                standDown(zone, surelyNs, levels, rules);
+            }
         }
     }
 
@@ -101,6 +130,12 @@ final class Buttons {
     static void arm(final int zone, final Levels levels, final Rule[] rules) {
         for (final Rule rule : rules) {
             rule.armed(zone, levels);
+        }
+    }
+
+    static void standDown(final int zone, final long surelyNs, final Levels levels, final Rule[] rules) {
+        for (final Rule rule : rules) {
+            rule.stoodDown(zone, surelyNs, levels);
         }
     }
 

@@ -143,6 +143,12 @@ public final class Referee {
             for (int zone = 0; zone < wiring.zones(); zone++) {
                 Buttons.arm(zone, levels, rules);
             }
+        } else if (act instanceof Act.StandDown standDown) {
+            Buttons.standDown(wiring.zoneIndex(standDown.zone()), atNs, levels, rules);
+        } else if (act instanceof Act.ScheduleCloses) {
+            for (int zone = 0; zone < wiring.zones(); zone++) {
+                Buttons.standDown(zone, atNs, levels, rules);
+            }
         }
     }
 

@@ -23,6 +23,9 @@ abstract class Rule {
     /** A zone was armed. */
     void armed(final int zone, final Levels levels) {}
 
+    /** A zone was stood down; a controller knows it for certain from this moment on, now or later. */
+    void stoodDown(final int zone, final long surelyNs, final Levels levels) {}
+
     void acted(final Act act, final Levels levels) {}
 
     void rested(final int output, final Levels levels) {}

@@ -20,7 +20,7 @@ public final class RuleWords {
     public static final String FLASH_LIMIT = "flash-limit";
     /** Energised although the stop loop was open, or had been and nobody had reset it. */
     public static final String STOP = "stop";
-    /** Something that can hurt or startle moved before anybody armed, or before the warning was over. */
+    /** Something that can hurt or startle moved before anybody armed, after a stand-down, or before the warning was over. */
     public static final String BEFORE_ARM = "before-arm";
 
     public static final String LOCKOUT = "lockout";

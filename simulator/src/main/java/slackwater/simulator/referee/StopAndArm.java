@@ -9,7 +9,7 @@ import slackwater.model.kind.InputFamily;
  * Stop and arming (S4, S6; handbook 6.5: releasing the stop permits a restart and starts nothing). Each controller is
  * held to the loop as its own pin shows it: an open loop shows on all of them, a broken sense wire on one. After a
  * stop nothing starts until that controller is reset with the loop closed, and nothing that moves until its zone is
- * armed after that.
+ * armed after that. A stand-down, the schedule's closing (S5) and a lockout of the zone (S4) ask for a later arming too.
  */
 final class StopAndArm extends Rule {
     /** What may hurt or startle, and so waits for the first arming and for the end of its warning. */
@@ -25,7 +25,9 @@ final class StopAndArm extends Rule {
     private final Dues dues;
     private final boolean[] isStopped;
     private final boolean[] wasStopped;
+    private final boolean[] wasStoodDown;
     private final long[] armedNs;
+    private final long[] standsDownNs;
     private final long[] openedNs;
     private long worstNs;
 
@@ -50,8 +52,11 @@ final class StopAndArm extends Rule {
         dues = new Dues(outputs);
         isStopped = new boolean[wiring.controllers()];
         wasStopped = new boolean[wiring.zones()];
+        wasStoodDown = new boolean[wiring.zones()];
         armedNs = new long[wiring.zones()];
         Arrays.fill(armedNs, Levels.NONE);
+        standsDownNs = new long[wiring.zones()];
+        Arrays.fill(standsDownNs, Dues.NEVER);
         openedNs = new long[wiring.controllers()];
         Arrays.fill(openedNs, Levels.NONE);
     }
@@ -66,7 +71,9 @@ final class StopAndArm extends Rule {
         dues = other.dues.copy();
         isStopped = other.isStopped.clone();
         wasStopped = other.wasStopped.clone();
+        wasStoodDown = other.wasStoodDown.clone();
         armedNs = other.armedNs.clone();
+        standsDownNs = other.standsDownNs.clone();
         openedNs = other.openedNs.clone();
         worstNs = other.worstNs;
     }
@@ -80,6 +87,11 @@ final class StopAndArm extends Rule {
 
     @Override
     void passed(final long untilNs, final Levels levels, final Log log) {
+        for (int zone = 0; zone < standsDownNs.length; zone++) {
+            if (standsDownNs[zone] <= untilNs) {
+                disarm(zone);
+            }
+        }
         for (int output = 0; dues.isAnyPending() && output < isWaiting.length; output++) {
             if (dues.isOver(output, untilNs)) {
                 log.add(
@@ -134,6 +146,29 @@ final class StopAndArm extends Rule {
         return true;
     }
 
+    @Override
+    void stoodDown(final int zone, final long surelyNs, final Levels levels) {
+        if (surelyNs <= levels.nowNs()) {
+            disarm(zone);
+        } else {
+            standsDownNs[zone] = Math.min(standsDownNs[zone], surelyNs);
+        }
+    }
+
+    /** While a zone is locked its lock is judged elsewhere; when it comes off, nobody has armed since. */
+    @Override
+    void acted(final Act act, final Levels levels) {
+        if (act instanceof Act.Unlock unlock && levels.wiring().hasZone(unlock.target())) {
+            disarm(levels.wiring().zoneIndex(unlock.target()));
+        }
+    }
+
+    private void disarm(final int zone) {
+        wasStoodDown[zone] |= armedNs[zone] != Levels.NONE;
+        armedNs[zone] = Levels.NONE;
+        standsDownNs[zone] = Dues.NEVER;
+    }
+
     /** Arming an armed zone again changes nothing; a zone with a stopped controller cannot be armed. */
     @Override
     void armed(final int zone, final Levels levels) {
@@ -142,6 +177,7 @@ final class StopAndArm extends Rule {
                 return;
             }
         }
+        standsDownNs[zone] = Dues.NEVER; // a key that was off for too short a time to be proven so
         if (armedNs[zone] == Levels.NONE) {
             armedNs[zone] = levels.nowNs();
         }
@@ -185,8 +221,9 @@ final class StopAndArm extends Rule {
         } else if (armedNs[zone] == Levels.NONE) {
             if (wasStopped[zone] && (isWaiting[output] || isAir[output])) {
                 log.add(RuleWords.STOP, name, levels.nowNs(), "started before anybody armed after the stop");
-            } else if (isWaiting[output]) {
-                log.add(RuleWords.BEFORE_ARM, name, levels.nowNs(), "started before anybody armed");
+            } else if (isWaiting[output] || (isAir[output] && wasStoodDown[zone])) {
+                final String since = wasStoodDown[zone] ? " after the stand-down" : "";
+                log.add(RuleWords.BEFORE_ARM, name, levels.nowNs(), "started before anybody armed" + since);
             }
         } else if (isWaiting[output]
                 && levels.nowNs() - armedNs[zone] < levels.wiring().warningNs()) {

@@ -31,20 +31,14 @@ record PageColours(
     }
 
     private Map<String, String> words() {
-        return new TreeMap<>(Map.of(
-                "ground",
-                ground,
-                "text",
-                text,
-                "quiet",
-                quiet,
-                "shape",
-                shape,
-                "hair",
-                hair,
-                "violation",
-                violation,
-                "refusal",
-                refusal));
+        final Map<String, String> words = new TreeMap<>();
+        words.put("ground", ground);
+        words.put("text", text);
+        words.put("quiet", quiet);
+        words.put("shape", shape);
+        words.put("hair", hair);
+        words.put("violation", violation);
+        words.put("refusal", refusal);
+        return words;
     }
 }

@@ -74,7 +74,7 @@ final class StopAndArmTest {
 
     @Test
     void after_reset_and_arming_it_moves_again() {
-        final Run run = press(press(afterStop(), "reset", 3000), "arm", 4000);
+        final Run run = press(afterStop(), "reset", 3000).active("arm", 4000 * MS);
         assertThat(run.on("lid", 5000 * MS).on("air", 5001 * MS).found()).isEmpty();
     }
 
@@ -160,6 +160,68 @@ final class StopAndArmTest {
         assertThat(schedule.on("lid", 10 * MS).on("south-lid", 11 * MS).found()).isEmpty();
     }
 
+    private static TestRig standing() {
+        return banks().button("stand-down", Input.Use.STAND_DOWN, Facts.NONE);
+    }
+
+    @Test
+    void a_stand_down_button_disarms_with_its_edge_and_only_its_own_zone() {
+        final Run run = Run.armed(standing()).active("stand-down", 1000 * MS);
+        assertThat(run.on("lamp", 1000 * MS + 1).on("south-lid", 1000 * MS + 2).found())
+                .isEmpty();
+        assertThat(run.on("lid", 1000 * MS + 3).on("air", 1000 * MS + 4).found())
+                .containsExactly("before-arm lid 1000000003", "before-arm air 1000000004");
+    }
+
+    @Test
+    void what_starts_in_the_moment_of_the_stand_down_is_judged_by_it_and_what_was_on_is_no_start() {
+        final Run run = Run.armed(standing()).on("lid", 999 * MS).idle(1000 * MS - 1);
+        run.setInput("stand-down", true);
+        run.setOutput("air", true);
+        assertThat(run.look(1000 * MS).found()).containsExactly("before-arm air 1000000000");
+    }
+
+    @Test
+    void a_key_turned_off_disarms_once_its_controller_has_surely_proven_it() {
+        final long surelyMs = 1000 + 30 + 10; // proving time and one scan
+        final Run before = Run.armed(banks()).active("arm", 500 * MS).inactive("arm", 1000 * MS);
+        assertThat(before.on("lid", surelyMs * MS - 1).found()).isEmpty();
+        final Run at = Run.armed(banks()).active("arm", 500 * MS).inactive("arm", 1000 * MS);
+        assertThat(at.on("lid", surelyMs * MS).found()).containsExactly("before-arm lid 1040000000");
+    }
+
+    @Test
+    void a_key_that_is_back_before_it_was_proven_off_disarms_nothing_and_later_it_arms_again() {
+        final Run tooShort = Run.armed(banks().warning(ms(5000))).active("arm", 500 * MS);
+        tooShort.inactive("arm", 1000 * MS).active("arm", 1039 * MS);
+        assertThat(tooShort.on("lid", 5001 * MS).found()).isEmpty();
+        final Run longEnough = Run.armed(banks().warning(ms(5000))).active("arm", 500 * MS);
+        longEnough.inactive("arm", 1000 * MS).active("arm", 1040 * MS);
+        assertThat(longEnough.on("lid", 6040 * MS - 1).found()).containsExactly("before-arm lid 6039999999");
+    }
+
+    @Test
+    void the_schedule_closes_for_all_and_the_page_stands_one_zone_down() {
+        final Run schedule = Run.armed(banks()).act(new Act.ScheduleCloses(), 1000 * MS);
+        assertThat(schedule.on("lid", 1000 * MS).on("south-lid", 1001 * MS).found())
+                .containsExactly("before-arm lid 1000000000", "before-arm south-lid 1001000000");
+        final Run page = Run.armed(banks()).act(new Act.StandDown("north", "Ole"), 1000 * MS);
+        assertThat(page.on("south-lid", 1000 * MS).on("lid", 1001 * MS).found())
+                .containsExactly("before-arm lid 1001000000");
+        assertThat(page.act(new Act.Arm("north", "Ole"), 2000 * MS)
+                        .off("lid", 2001 * MS)
+                        .on("lid", 2002 * MS)
+                        .found())
+                .hasSize(1);
+    }
+
+    @Test
+    void a_zone_that_was_locked_is_armed_again_by_a_person_and_not_by_the_unlocking() {
+        final Run run = Run.armed(banks()).act(new Act.Lockout("north", "Ole"), 1000 * MS);
+        run.act(new Act.Unlock("north", "Ole"), 2000 * MS);
+        assertThat(run.on("lid", 3000 * MS).found()).containsExactly("before-arm lid 3000000000");
+    }
+
     @Test
     void nothing_moves_until_the_warning_is_over() {
         final Run at = Run.dark(banks().warning(ms(5000))).look(0).active("arm", 1000 * MS);
@@ -172,7 +234,7 @@ final class StopAndArmTest {
     @Test
     void arming_what_is_armed_warns_nobody_again() {
         final Run run = Run.dark(banks().warning(ms(5000))).look(0).active("arm", 1000 * MS);
-        run.inactive("arm", 2000 * MS).active("arm", 8000 * MS);
+        run.act(new Act.Arm("north", "Ole"), 8000 * MS);
         assertThat(run.on("lid", 8001 * MS).found()).isEmpty();
     }
 

@@ -1,0 +1,4 @@
+@NullMarked
+package slackwater.simulator.junit;
+
+import org.jspecify.annotations.NullMarked;
