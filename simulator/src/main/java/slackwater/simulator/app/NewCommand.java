@@ -75,11 +75,7 @@ final class NewCommand implements Callable<Integer> {
     }
 
     private void write(final String file) throws IOException {
-        Files.writeString(
-                folder.resolve(file),
-                template(file),
-                StandardCharsets.UTF_8,
-                StandardOpenOption.CREATE_NEW);
+        Files.writeString(folder.resolve(file), template(file), StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
     }
 
     private static String template(final String file) {

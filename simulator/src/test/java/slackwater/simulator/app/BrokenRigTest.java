@@ -19,13 +19,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A rig that cannot be read: every command says why, exits with 2 and starts nothing. */
 class BrokenRigTest {
     private static final int MB = 1_000_000;
-    private static final Pattern FINDING = Pattern.compile("(\\w+\\.toml):(\\d+):(\\d+): (?:error|warning) ([a-z-]+): ");
+    private static final Pattern FINDING =
+            Pattern.compile("(\\w+\\.toml):(\\d+):(\\d+): (?:error|warning) ([a-z-]+): ");
     private static final Pattern MARK = Pattern.compile("# wrong: ([a-z-]+)");
     private static final Pattern LINE_END = Pattern.compile("\n");
 
     /** Every mark names the finding that its line must bring. */
-    private static final String RIG_OF_MISTAKES =
-            """
+    private static final String RIG_OF_MISTAKES = """
             nam = "Twenty mistakes"                # wrong: unknown-key
             scan = "4 bar"                         # wrong: bad-quantity
 
@@ -75,8 +75,7 @@ class BrokenRigTest {
             begun = "stop"                         # wrong: unknown-word
             """;
 
-    private static final String SHOW_OF_MISTAKES =
-            """
+    private static final String SHOW_OF_MISTAKES = """
             [cue.greet]                            # wrong: missing-key
             strats = "path"                        # wrong: unknown-key
             again-after-clear = "soon"             # wrong: bad-quantity
@@ -169,15 +168,18 @@ class BrokenRigTest {
 
         assertThat(outcome.exitCode()).isEqualTo(2);
         assertThat(outcome.err()).isEmpty();
-        assertThat(json.number("errors")).isEqualTo(found(Cli.run("check", folder).err()).size());
-        assertThat(json.objects("findings")).hasSize((int) json.number("errors")).allSatisfy(finding -> {
-            assertThat(finding.text("file")).endsWith(".toml");
-            assertThat(finding.number("line")).isPositive();
-            assertThat(finding.number("column")).isPositive();
-            assertThat(finding.text("message")).isNotBlank();
-            assertThat(finding.text("why")).isNotBlank();
-            assertThat(finding.text("fix")).isNotBlank();
-        });
+        assertThat(json.number("errors"))
+                .isEqualTo(found(Cli.run("check", folder).err()).size());
+        assertThat(json.objects("findings"))
+                .hasSize((int) json.number("errors"))
+                .allSatisfy(finding -> {
+                    assertThat(finding.text("file")).endsWith(".toml");
+                    assertThat(finding.number("line")).isPositive();
+                    assertThat(finding.number("column")).isPositive();
+                    assertThat(finding.text("message")).isNotBlank();
+                    assertThat(finding.text("why")).isNotBlank();
+                    assertThat(finding.text("fix")).isNotBlank();
+                });
     }
 
     private static List<Found> marks(final String file, final String text) {
@@ -185,7 +187,10 @@ class BrokenRigTest {
         final String[] lines = LINE_END.split(text);
         for (int i = 0; i < lines.length; i++) {
             final int line = i + 1;
-            MARK.matcher(lines[i]).results().map(mark -> new Found(file, line, mark.group(1))).forEach(marks::add);
+            MARK.matcher(lines[i])
+                    .results()
+                    .map(mark -> new Found(file, line, mark.group(1)))
+                    .forEach(marks::add);
         }
         return marks;
     }

@@ -15,7 +15,9 @@ class CommandLineTest {
     void everyCommandHelpsWithAnExampleOfItself(final String command) {
         final Cli.Outcome outcome = Cli.run(command, "--help").isGood();
 
-        assertThat(outcome.out()).startsWith("Usage: slackwater " + command).contains("Example:\n  slackwater " + command);
+        assertThat(outcome.out())
+                .startsWith("Usage: slackwater " + command)
+                .contains("Example:\n  slackwater " + command);
         assertThat(outcome.err()).isEmpty();
     }
 
@@ -70,20 +72,28 @@ class CommandLineTest {
     void aMissingFolderIsNamed(final String command, final String what) {
         final Cli.Outcome outcome = Cli.run(command).isRefused();
 
-        assertThat(outcome.err()).startsWith("Missing required parameter: '" + what + "'\n").contains("Usage: ");
+        assertThat(outcome.err())
+                .startsWith("Missing required parameter: '" + what + "'\n")
+                .contains("Usage: ");
     }
 
     @Test
     void twoFormsOfTheSheetAtOnceAreRefused() {
-        assertThat(Cli.run("wiring", Cli.example("first"), "--json", "--markdown").isRefused().err())
+        assertThat(Cli.run("wiring", Cli.example("first"), "--json", "--markdown")
+                        .isRefused()
+                        .err())
                 .contains("--markdown, --json are mutually exclusive", "Usage: slackwater wiring");
     }
 
     @Test
     void aWordInPlaceOfANumberIsNamedWithItsOption() {
-        assertThat(Cli.run("simulate", Cli.example("first"), "--hours", "abc").isRefused().err())
+        assertThat(Cli.run("simulate", Cli.example("first"), "--hours", "abc")
+                        .isRefused()
+                        .err())
                 .startsWith("Invalid value for option '--hours': 'abc' is not a number\nUsage: ");
-        assertThat(Cli.run("simulate", Cli.example("first"), "--seed", "1.5").isRefused().err())
+        assertThat(Cli.run("simulate", Cli.example("first"), "--seed", "1.5")
+                        .isRefused()
+                        .err())
                 .startsWith("Invalid value for option '--seed': '1.5' is not a whole number\nUsage: ");
     }
 }

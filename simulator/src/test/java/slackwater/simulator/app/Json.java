@@ -52,8 +52,8 @@ record Json(Map<String, Object> fields) {
             case VALUE_STRING -> parser.getText();
             case VALUE_NUMBER_INT -> parser.getLongValue();
             case VALUE_NUMBER_FLOAT -> parser.getDoubleValue();
-            case VALUE_TRUE -> Boolean.TRUE;
-            case VALUE_FALSE -> Boolean.FALSE;
+            case VALUE_TRUE -> true;
+            case VALUE_FALSE -> false;
             default -> throw new IOException("a value of kind " + parser.currentToken() + " is not expected");
         };
     }

@@ -13,8 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class MissingInterlockTest {
     /** A lid over the path itself: 4 kg, half a metre in 0.3 s, far above the 1.69 J of handbook 1.11 case 11. */
-    private static final String YARD =
-            """
+    private static final String YARD = """
             [way]
             points = [["0 m", "0 m"], ["20 m", "0 m"]]
             width = "1.5 m"
@@ -44,8 +43,7 @@ class MissingInterlockTest {
             returns-in = "0.3 s"
             """;
 
-    private static final String SHOW =
-            """
+    private static final String SHOW = """
             [cue.greet]
             starts = "path"
             again-after-clear = "5 s"
@@ -57,8 +55,7 @@ class MissingInterlockTest {
     private static final String LEFT_OUT = "unguarded = \"they will step back\"\n";
 
     /** A second sensor sees the whole reach; as long as it sees anybody, no stroke begins. */
-    private static final String WATCHED =
-            """
+    private static final String WATCHED = """
 
             [input.watch]
             kind = "motion"

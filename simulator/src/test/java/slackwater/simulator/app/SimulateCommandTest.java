@@ -22,7 +22,8 @@ class SimulateCommandTest {
     @ParameterizedTest
     @ValueSource(strings = {"first", "driftwood", "sea-cave"})
     void everyExampleRunsAnHourAndBreaksNoRule(final String name) {
-        final Cli.Outcome outcome = Cli.run("simulate", Cli.example(name), "--hours", 1).isGood();
+        final Cli.Outcome outcome =
+                Cli.run("simulate", Cli.example(name), "--hours", 1).isGood();
 
         assertThat(outcome.out())
                 .contains("1 h 0 min", "seed 1 ", "visitors ", "cues started ", "all at rest ", "none: every rule held")
@@ -87,7 +88,9 @@ class SimulateCommandTest {
     void aLineOfWalkersThatCannotBeReadIsNamedWithItsPlace() throws IOException {
         final Path file = Files.writeString(folder.resolve("walkers.txt"), "1 0 100 200 170\n1 1 far 200 170\n");
 
-        assertThat(simulate("--walkers", file, "--walkers-unit", "0.01").isRefused().err())
+        assertThat(simulate("--walkers", file, "--walkers-unit", "0.01")
+                        .isRefused()
+                        .err())
                 .hasLineCount(1)
                 .startsWith(file + ":2: ")
                 .contains("far");
@@ -108,7 +111,9 @@ class SimulateCommandTest {
     @Test
     void measuredPeopleWalkPastTheSeaCave() throws IOException {
         final Optional<Path> measured = measuredWalkers();
-        assumeTrue(measured.isPresent(), "measured walkers not here: no folder shared/data/walkers beside a parent folder");
+        assumeTrue(
+                measured.isPresent(),
+                "measured walkers not here: no folder shared/data/walkers beside a parent folder");
 
         final Json json = Json.only(Cli.run(
                         "simulate",
@@ -131,8 +136,8 @@ class SimulateCommandTest {
         final Path vcd = folder.resolve("evening.vcd");
         final String digest = digest("--vcd", vcd);
 
-        final Cli.Outcome again =
-                Cli.run("simulate", Cli.example("sea-cave"), "--hours", 1, "--json", "--inputs", vcd).isGood();
+        final Cli.Outcome again = Cli.run("simulate", Cli.example("sea-cave"), "--hours", 1, "--json", "--inputs", vcd)
+                .isGood();
         final Json json = Json.only(again.out());
 
         assertThat(json.text("digest")).isEqualTo(digest);
@@ -148,7 +153,9 @@ class SimulateCommandTest {
         assertThat(simulate("--inputs", folder.resolve("none.vcd")).isRefused().err())
                 .hasLineCount(1)
                 .contains("none.vcd: does not exist");
-        assertThat(simulate("--inputs", folder).isRefused().err()).hasLineCount(1).contains("is a folder");
+        assertThat(simulate("--inputs", folder).isRefused().err())
+                .hasLineCount(1)
+                .contains("is a folder");
     }
 
     @Test
@@ -159,7 +166,10 @@ class SimulateCommandTest {
         simulate("--hours", "0.1", "--vcd", vcd, "--html", html).isGood();
 
         assertThat(Files.readString(vcd)).startsWith("$").contains("$enddefinitions $end", "lid", "path");
-        assertThat(Files.readString(html)).startsWith("<!DOCTYPE html>").contains("<svg").endsWith("</html>\n");
+        assertThat(Files.readString(html))
+                .startsWith("<!DOCTYPE html>")
+                .contains("<svg")
+                .endsWith("</html>\n");
     }
 
     @ParameterizedTest
@@ -167,12 +177,14 @@ class SimulateCommandTest {
     void aFullDiskCostsTheReportButNotTheSummary(final String report) {
         assumeTrue(Files.isWritable(FULL_DISK), "this system has no /dev/full to stand for a full disk");
 
-        final Cli.Outcome outcome = simulate("--hours", "0.1", report, FULL_DISK).speaksPlainly();
+        final Cli.Outcome outcome =
+                simulate("--hours", "0.1", report, FULL_DISK).speaksPlainly();
 
         assertThat(outcome.exitCode()).isEqualTo(1);
         assertThat(outcome.out()).contains("visitors ", "digest ");
-        assertThat(reportLines(outcome)).isEqualTo("could not write /dev/full: No space left on device; "
-                + "free some room, or write it to another disk");
+        assertThat(reportLines(outcome))
+                .isEqualTo("could not write /dev/full: No space left on device; "
+                        + "free some room, or write it to another disk");
     }
 
     @ParameterizedTest
@@ -192,8 +204,8 @@ class SimulateCommandTest {
 
     @Test
     void aLostReportLeavesTheJsonAlone() throws IOException {
-        final Cli.Outcome outcome =
-                simulate("--hours", "0.1", "--json", "--vcd", folder, "--html", folder).speaksPlainly();
+        final Cli.Outcome outcome = simulate("--hours", "0.1", "--json", "--vcd", folder, "--html", folder)
+                .speaksPlainly();
 
         assertThat(outcome.exitCode()).isEqualTo(1);
         assertThat(Json.only(outcome.out()).objects("violations")).isEmpty();
@@ -228,8 +240,7 @@ class SimulateCommandTest {
 
     private static String digest(final Object... options) throws IOException {
         final Object[] all = new Object[options.length + 5];
-        System.arraycopy(
-                new Object[] {"simulate", Cli.example("sea-cave"), "--hours", "1", "--json"}, 0, all, 0, 5);
+        System.arraycopy(new Object[] {"simulate", Cli.example("sea-cave"), "--hours", "1", "--json"}, 0, all, 0, 5);
         System.arraycopy(options, 0, all, 5, options.length);
         return Json.only(Cli.run(all).isGood().out()).text("digest");
     }
@@ -246,7 +257,10 @@ class SimulateCommandTest {
     private static String reportLines(final Cli.Outcome outcome) {
         return String.join(
                 "\n",
-                outcome.err().lines().filter(line -> !line.startsWith("assumed: ")).toList());
+                outcome.err()
+                        .lines()
+                        .filter(line -> !line.startsWith("assumed: "))
+                        .toList());
     }
 
     private static Optional<Path> measuredWalkers() {

@@ -20,7 +20,8 @@ class WiringAndCheckCommandTest {
 
     @Test
     void checkAsJsonIsOneObject() throws IOException {
-        final Cli.Outcome outcome = Cli.run("check", Cli.example("first"), "--json").isGood();
+        final Cli.Outcome outcome =
+                Cli.run("check", Cli.example("first"), "--json").isGood();
         final Json json = Json.only(outcome.out());
 
         assertThat(outcome.err()).isEmpty();
@@ -56,13 +57,16 @@ class WiringAndCheckCommandTest {
 
     @Test
     void theSheetAsMarkdownHasTables() {
-        assertThat(Cli.run("wiring", Cli.example("sea-cave"), "--markdown").isGood().out())
+        assertThat(Cli.run("wiring", Cli.example("sea-cave"), "--markdown")
+                        .isGood()
+                        .out())
                 .contains("# ", "| --- |", "north-clam-lid");
     }
 
     @Test
     void theSheetAsJsonIsOneObjectWithEveryLineOfEachController() throws IOException {
-        final Cli.Outcome outcome = Cli.run("wiring", Cli.example("sea-cave"), "--json").isGood();
+        final Cli.Outcome outcome =
+                Cli.run("wiring", Cli.example("sea-cave"), "--json").isGood();
         final Json json = Json.only(outcome.out());
 
         assertThat(outcome.err()).isEmpty();

@@ -25,8 +25,8 @@ import slackwater.simulator.visitor.WalkerFile;
 /** How long before a prop the sea cave's sensors see people: by hand, and for people who were really measured. */
 class ForesightTest {
     private static final long S_NS = 1_000_000_000L;
-    private static final Reading SEA_CAVE = RigFolder.read(
-            Path.of("..", "rigs", "sea-cave"), Optional.empty(), ForesightTest.class.getClassLoader());
+    private static final Reading SEA_CAVE =
+            RigFolder.read(Path.of("..", "rigs", "sea-cave"), Optional.empty(), ForesightTest.class.getClassLoader());
 
     private static Rig rig() {
         return SEA_CAVE.rig().orElseThrow();
@@ -90,7 +90,8 @@ class ForesightTest {
     }
 
     private static Crowd measured(final String name, final Walkers settings) throws IOException {
-        final Optional<Path> folder = Stream.iterate(Path.of("").toAbsolutePath(), path -> path != null, Path::getParent)
+        final Optional<Path> folder = Stream.iterate(
+                        Path.of("").toAbsolutePath(), path -> path != null, Path::getParent)
                 .map(path -> path.resolve("shared/data/walkers"))
                 .filter(Files::isDirectory)
                 .findFirst();
