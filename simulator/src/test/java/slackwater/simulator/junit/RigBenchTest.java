@@ -83,9 +83,8 @@ class RigBenchTest {
     @Test
     void onlyTheLastFortyEventsAreTold() {
         final Throwable failure = failureOf("failsAfterAHundredRequests");
-        final List<String> story = String.valueOf(failure.getSuppressed()[0].getMessage())
-                .lines()
-                .toList();
+        final List<String> story =
+                String.valueOf(failure.getSuppressed()[0].getMessage()).lines().toList();
 
         assertThat(story.get(2)).isEqualTo("the last 40 events:");
         assertThat(story).hasSize(3 + BenchLog.MOST);
