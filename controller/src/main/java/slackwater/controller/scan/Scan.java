@@ -231,8 +231,7 @@ public final class Scan {
             owesKeeping = false;
         } catch (final RuntimeException broken) {
             if (!owesKeeping) {
-                image.note(new Event.Commanded(
-                        run.atNs(), "keeping latches over a restart", false, broken.toString()));
+                image.note(new Event.Commanded(run.atNs(), "keeping latches over a restart", false, broken.toString()));
             }
             owesKeeping = true;
         }

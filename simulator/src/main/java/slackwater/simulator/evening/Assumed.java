@@ -39,9 +39,8 @@ public record Assumed(Rig rig, List<String> notes) {
             notes.add("assumed: a straight way of 20 m, 1.5 m wide, 20 groups an hour; [way] says it better");
             return new WalkWay(List.of(new Point(0, 0), new Point(WAY_M, 0)), WIDTH_M, GROUPS_PER_HOUR);
         });
-        final List<Input> inputs = rig.inputs().stream()
-                .map(input -> placed(input, way, notes))
-                .toList();
+        final List<Input> inputs =
+                rig.inputs().stream().map(input -> placed(input, way, notes)).toList();
         return new Assumed(
                 new Rig(
                         rig.name(),
@@ -75,7 +74,9 @@ public record Assumed(Rig rig, List<String> notes) {
                     new Input.Sees(
                             Optional.of(new Field(at, alongDeg - QUARTER_TURN_DEG, ANGLE_DEG, RANGE_M)), sees.ray()));
         }
-        if (input.family() == InputFamily.BEAM && sees.ray().isEmpty() && input.reachOf().isEmpty()) {
+        if (input.family() == InputFamily.BEAM
+                && sees.ray().isEmpty()
+                && input.reachOf().isEmpty()) {
             notes.add("assumed: " + input.name() + " crosses the middle of the way 0.9 m above the ground");
             final Ray ray = new Ray(
                     beside(middle, alongDeg, way.widthM()), beside(middle, alongDeg, -way.widthM()), BEAM_HEIGHT_M);
@@ -86,8 +87,7 @@ public record Assumed(Rig rig, List<String> notes) {
 
     private static Point beside(final Point of, final double alongDeg, final double byM) {
         final double acrossRad = StrictMath.toRadians(alongDeg + QUARTER_TURN_DEG);
-        return new Point(
-                of.xM() + byM * StrictMath.cos(acrossRad), of.yM() + byM * StrictMath.sin(acrossRad));
+        return new Point(of.xM() + byM * StrictMath.cos(acrossRad), of.yM() + byM * StrictMath.sin(acrossRad));
     }
 
     private static Input seeing(final Input input, final Input.Sees sees) {

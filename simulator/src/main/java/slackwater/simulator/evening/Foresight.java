@@ -36,7 +36,8 @@ final class Foresight {
         for (final Cue cue : show.cues()) {
             final List<String> starts = cue.start().inputs();
             final Optional<Input> sensor = rig.input(starts.get(starts.size() - 1))
-                    .filter(input -> input.sees().field().isPresent() || input.sees().ray().isPresent());
+                    .filter(input -> input.sees().field().isPresent()
+                            || input.sees().ray().isPresent());
             final Optional<Output> prop = CueOutputs.of(cue).stream()
                     .flatMap(name -> rig.output(name).stream())
                     .filter(output -> output.family().moves() && output.at().isPresent())
@@ -89,6 +90,9 @@ final class Foresight {
 
     private static boolean sees(final Input sensor, final Visitor visitor, final double x, final double y) {
         return sensor.sees().field().map(field -> Sight.isSeenBy(field, x, y)).orElse(false)
-                || sensor.sees().ray().map(ray -> Sight.blocks(ray, x, y, visitor.heightM())).orElse(false);
+                || sensor.sees()
+                        .ray()
+                        .map(ray -> Sight.blocks(ray, x, y, visitor.heightM()))
+                        .orElse(false);
     }
 }

@@ -11,12 +11,7 @@ import java.util.Map;
  * @param digest SHA-256 over the run's pin levels, as hexadecimal digits
  */
 public record Evening(
-        Run run,
-        Visits visits,
-        List<SeenAhead> seenAhead,
-        Tallies tallies,
-        List<Violation> violations,
-        String digest) {
+        Run run, Visits visits, List<SeenAhead> seenAhead, Tallies tallies, List<Violation> violations, String digest) {
     public Evening {
         seenAhead = List.copyOf(seenAhead);
         violations = List.copyOf(violations);

@@ -98,13 +98,7 @@ class SummaryTest {
     void anEveningInWhichNobodyCameDividesByNothing() {
         final Evening calm = small(StartedAt.UNKNOWN, List.of());
         final Evening empty =
-                new Evening(
-                        calm.run(),
-                        new Evening.Visits(0, 0, 0, 0, 0),
-                        List.of(),
-                        calm.tallies(),
-                        List.of(),
-                        "00");
+                new Evening(calm.run(), new Evening.Visits(0, 0, 0, 0, 0), List.of(), calm.tallies(), List.of(), "00");
         assertThat(Summary.text(empty))
                 .contains("groups greeted       0\n")
                 .contains("visitors             0 in 0 groups");

@@ -49,7 +49,8 @@ final class RigWords {
 
     RigWords controller(final String name, final boolean hasHoldUp) {
         final HoldUp holdUp = new HoldUp(OptionalInt.of(12), Duration.ofMillis(400), OptionalInt.empty());
-        controllers.add(new Controller(name, Boards.named("pi-4").orElseThrow(), hasHoldUp ? Optional.of(holdUp) : Optional.empty()));
+        controllers.add(new Controller(
+                name, Boards.named("pi-4").orElseThrow(), hasHoldUp ? Optional.of(holdUp) : Optional.empty()));
         return this;
     }
 
