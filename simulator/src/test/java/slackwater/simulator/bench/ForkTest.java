@@ -124,7 +124,7 @@ final class ForkTest {
         final String controller =
                 rig.controllers().get(random.nextInt(rig.controllers().size())).name();
         final boolean isOn = random.nextBoolean();
-        final long ms = random.nextInt(40) - 20;
+        final long ms = random.nextInt(40) - 20L;
         return switch (random.nextInt(9)) {
             case 0, 1, 2 -> bench -> bench.set(input.name(), isOn);
             case 3 -> bench -> bench.leave(input.name());
