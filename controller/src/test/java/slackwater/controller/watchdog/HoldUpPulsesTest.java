@@ -109,6 +109,17 @@ final class HoldUpPulsesTest {
     }
 
     @Test
+    void the_drop_out_counts_from_the_last_edge_and_not_from_the_first() {
+        final Bench bench = Bench.seen();
+        bench.wholeScanAt(10);
+        bench.wholeScanAt(300);
+        bench.run.begin((300 + DROP_OUT_MS) * MS - 1);
+        assertThat(bench.pulses.mayHaveDropped(bench.run)).isFalse();
+        bench.run.begin((300 + DROP_OUT_MS) * MS);
+        assertThat(bench.pulses.mayHaveDropped(bench.run)).isTrue();
+    }
+
+    @Test
     void scans_that_were_passed_over_would_have_made_edges() {
         final Bench bench = Bench.seen();
         bench.wholeScanAt(10);
