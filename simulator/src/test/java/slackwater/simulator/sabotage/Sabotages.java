@@ -287,13 +287,16 @@ final class Sabotages {
                     "between writes",
                     "pins/PinWriter",
                     "            if (!image.next[output]) {\n                gate.rest",
-                    "            if (image.next[output] && !image.energised[output]) {\n"
-                            + "                gate.energise(output);\n"
-                            + "                note(run, image, output, true, changes);\n"
-                            + "            }\n"
-                            + "        }\n"
-                            + "        for (int output = 0; output < settles.length; output++) {\n"
-                            + "            if (!image.next[output]) {\n                gate.rest"));
+                    """
+                                if (image.next[output] && !image.energised[output]) {
+                                    gate.energise(output);
+                                    note(run, image, output, true, changes);
+                                }
+                            }
+                            for (int output = 0; output < settles.length; output++) {
+                                if (!image.next[output]) {
+                                    gate.rest\
+                    """));
 
     private Sabotages() {}
 
