@@ -91,7 +91,6 @@ public final class HoldUpPulses {
         }
         if (state.of(run) == State.AWAITING_OPEN && !(isSeen && gate.lines().isHoldUpSeenClosed())) {
             state.set(run, State.PULSING);
-            lastEdge.mark(run);
         }
         if (state.of(run) == State.PULSING) {
             final long next = 1 - level.atNs(run);

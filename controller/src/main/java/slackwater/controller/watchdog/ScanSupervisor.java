@@ -15,6 +15,7 @@ public final class ScanSupervisor {
     private long seenBeats = -1;
     private long seenAtNs;
     private boolean hasActed;
+    private volatile boolean isRestWhole = true;
 
     /** Ends the process without running anything more of it. */
     public interface Halt {
@@ -57,7 +58,7 @@ public final class ScanSupervisor {
     private void act() {
         hasActed = true;
         gate.close();
-        final Thread writer = new Thread(gate::restAll, "rest-writer");
+        final Thread writer = new Thread(this::writeRest, "rest-writer");
         writer.setDaemon(true);
         writer.start();
         try {
@@ -65,6 +66,16 @@ public final class ScanSupervisor {
         } catch (final InterruptedException interrupted) {
             Thread.currentThread().interrupt();
         }
-        halt.halt("no proved scan for " + patienceNs + " ns");
+        halt.halt("no proved scan for " + patienceNs + " ns"
+                + (isRestWhole ? "" : "; at least one line could not be put to rest"));
+    }
+
+    private void writeRest() {
+        try {
+            gate.restAll();
+        } catch (final RuntimeException broken) {
+            // a line that cannot be written has been passed over for the others, and the process ends in any case
+            isRestWhole = false;
+        }
     }
 }

@@ -295,7 +295,8 @@ final class Sabotages {
                             }
                             for (int output = 0; output < settles.length; output++) {
                                 if (!image.next[output]) {
-                                    gate.rest"""));
+                                    gate.rest\
+                    """));
 
     private Sabotages() {}
 
