@@ -128,7 +128,7 @@ class OutputDriverTest {
         assertThat(bench.edges()).containsExactly("0 +lamp", "1000 -lamp");
         assertThat(bench.whyNot("lamp"))
                 .containsExactly("lamp may not: \"own limits\" refuses because the demand has used up its longest-on of"
-                        + " 1 s, at rest for 4.0 s; clears when it is asked for anew");
+                        + " 1 s, at rest for 3.9 s; clears when it is asked for anew");
 
         bench.unwish("lamp").step();
         assertThat(bench.whyNot("lamp")).isEmpty();
@@ -198,7 +198,7 @@ class OutputDriverTest {
         assertThat(bench.edges()).containsExactly("0 +crab", "300 -crab");
         assertThat(bench.whyNot("crab"))
                 .containsExactly("crab may not: \"own limits\" refuses because it has rested for less than its"
-                        + " shortest-off of 6 s, resting for 6.0 s; clears when 10 ms have passed");
+                        + " shortest-off of 6 s, resting for 5.9 s; clears when 10 ms have passed");
     }
 
     @Test

@@ -151,7 +151,7 @@ class ExclusionGuardTest {
         assertThat(bench.isOn("jet")).isFalse();
         assertThat(bench.whyNot("jet"))
                 .containsExactly("jet may not: \"one-thing\" refuses because crab has not been clear long enough,"
-                        + " begun for 7.3 s; clears when crab has been at rest for 7 s");
+                        + " begun for 7.2 s; clears when crab has been at rest for 7 s");
     }
 
     @Test

@@ -161,7 +161,7 @@ class PermissiveGuardTest {
         assertThat(bench.whyNot("lid"))
                 .containsExactly(
                         "lid may not: \"own limits\" refuses because it has rested for less than its shortest-off of"
-                                + " 5 s, resting for 1.0 s; clears when 4.0 s have passed",
+                                + " 5 s, resting for 1.0 s; clears when 3.9 s have passed",
                         "lid may not: \"reach-clear\" refuses because reach is warming up for 1.0 s;"
                                 + " clears when reach is proven inactive",
                         "lid may not: \"one-bang\" refuses because jet has been energised for 10 ms;"

@@ -140,7 +140,7 @@ class SurroundingsGuardTest {
                         "mist may not: \"mode\" refuses because in zone yard it has been faulted for 2.5 s; clears when"
                                 + " the cause is gone, a reset button is pressed and let go, and zone yard is armed",
                         "mist may not: \"tray-dry\" refuses because it has been tripped by not water and hatch for"
-                                + " 1.5 s; clears when the cause is gone, a reset button is pressed and let go, and zone"
+                                + " 1.4 s; clears when the cause is gone, a reset button is pressed and let go, and zone"
                                 + " yard is armed");
 
         bench.high("reset").step().low("reset").step();

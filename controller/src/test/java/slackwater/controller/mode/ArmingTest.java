@@ -112,12 +112,14 @@ class ArmingTest {
         final TestYard yard = TestRigs.ready().ask(Wants.ARM, "front");
         yard.news();
         yard.ask(Wants.ARM, "front");
-        assertThat(yard.news()).containsExactly("arm front by Maren refused: zone front is armed already");
+        assertThat(yard.news())
+                .containsExactly("arm front by Maren refused: zone front is armed already; stand it down first");
 
         yard.scan(WARNING_MS);
         yard.news();
         yard.ask(Wants.ARM, "front");
-        assertThat(yard.news()).containsExactly("arm front by Maren refused: zone front is armed already");
+        assertThat(yard.news())
+                .containsExactly("arm front by Maren refused: zone front is armed already; stand it down first");
     }
 
     @Test

@@ -98,7 +98,7 @@ final class SafetyOnTheBenchTest {
         assertThat(bench.whyNot("lid"))
                 .extracting(refusal -> refusal.text(bench.nowNs()))
                 .containsExactly(
-                        "lid may not: \"mode\" refuses because in zone yard it has been resting for 5.0 s; clears when zone"
+                        "lid may not: \"mode\" refuses because in zone yard it has been resting for 4.9 s; clears when zone"
                                 + " yard is armed",
                         "lid may not: \"reach-clear\" refuses because reach has been active for 990 ms; clears when reach is"
                                 + " proven inactive");

@@ -62,7 +62,7 @@ class ReportFilesTest {
         final Path file = Files.writeString(folder.resolve("reports"), "");
         final Path target = file.resolve("evening.html");
         assertThat(ReportFiles.write(target, out -> out.write("x")))
-                .contains("could not write " + target + ": Not a directory; make the folder " + file + " first");
+                .contains("could not write " + target + ": Not a directory; " + file + " is a file, name a folder");
     }
 
     @Test
