@@ -91,7 +91,7 @@ class ExampleRigsTest {
                         "south-swell",
                         "south-jet");
         assertThat(show().cues().get(5).start())
-                .isEqualTo(new Start.InOrder("south-path-outer", "south-path-inner", Duration.ofSeconds(5)));
+                .isEqualTo(new Start.InOrder("south-path-inner", "south-beam-high", Duration.ofSeconds(4)));
     }
 
     @Test

@@ -88,6 +88,9 @@ final class EveningOptions {
         }
         final long startMs = EveningPlan.startOf(rig, loaded.show());
         final long untilNs = (long) (hours * NS_PER_H);
+        if (inputs.isPresent() && !walkers.isEmpty()) {
+            throw new Mistake("--inputs and --walkers exclude each other: recorded inputs already tell who came");
+        }
         final Optional<Recording> recorded = recording(err);
         final Crowd crowd = recorded.isPresent() ? Crowd.NOBODY : crowd(loaded, rig, startMs, untilNs, err);
         assumed.notes().forEach(err::println); // last: what was given wrongly stands alone

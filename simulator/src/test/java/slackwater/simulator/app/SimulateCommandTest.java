@@ -146,6 +146,15 @@ class SimulateCommandTest {
     }
 
     @Test
+    void recordedInputsAndMeasuredWalkersExcludeEachOther() {
+        assertThat(simulate("--inputs", folder.resolve("a.vcd"), "--walkers", folder.resolve("b.txt"))
+                        .isRefused()
+                        .err())
+                .isEqualToIgnoringNewLines(
+                        "--inputs and --walkers exclude each other: recorded inputs already tell who came");
+    }
+
+    @Test
     void aRecordingThatIsNoWaveformIsNamedWithItsPlace() throws IOException {
         final Path file = Files.writeString(folder.resolve("evening.vcd"), "\nDear diary,\n");
 
