@@ -69,8 +69,13 @@ final class PageTables {
         if (evening.seenAhead().isEmpty()) {
             return "";
         }
-        final StringBuilder text = new StringBuilder("<table><caption>Seen ahead</caption>\n");
-        evening.seenAhead().forEach(each -> text.append(row(each.input(), Summary.seenAhead(each))));
+        final StringBuilder text =
+                new StringBuilder("<table><caption>Seen ahead: how many, and the median</caption>\n");
+        evening.seenAhead()
+                .forEach(each -> text.append(row(
+                        each.input() + " before " + each.output(),
+                        Summary.grouped(each.seen()) + " of " + Summary.grouped(each.passing())
+                                + (each.seen() == 0 ? "" : ", " + Spans.text(each.medianNs())))));
         return text.append("</table>\n").toString();
     }
 
