@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -217,5 +218,18 @@ class DrawsTest {
                 .max()
                 .orElseThrow();
         assertThat(bench.edges("c")).containsExactly(endMs + 100 + " +c", endMs + 200 + " -c");
+    }
+
+    /** The platform's own SplittableRandom begins with the same finalizer of SplitMix64, of its seed plus the same step. */
+    @Test
+    void drawsAreThoseOfSplitMix() {
+        final long byName = mixed(mixed(7 + 'o') + 'k');
+        assertThat(new Draws(7, "ok").upTo(Long.MAX_VALUE, 1, 1)).isEqualTo(mixed(mixed(byName)) >>> 1);
+        assertThat(new Draws(7, "").upTo(Long.MAX_VALUE, 1, 1)).isEqualTo(mixed(mixed(7)) >>> 1);
+        assertThat(new Draws(7, "").upTo(9, 1, 1)).isEqualTo((mixed(mixed(7)) >>> 1) % 10);
+    }
+
+    private static long mixed(final long seed) {
+        return new SplittableRandom(seed).nextLong();
     }
 }

@@ -155,6 +155,18 @@ class StandingStageTest {
         assertThat(bench.unwish("fan").step().isOn("fan")).isFalse();
     }
 
+    @Test
+    void aShapeThatGoesOnIsNotNewInEveryScan() {
+        final LogicBench bench = LogicBench.of("""
+                [output.fan]
+                kind = "fan"
+                after-run = "8 s"
+                longest-on = "1 s"
+                """).wish("fan").until(20_000);
+
+        assertThat(bench.edges()).containsExactly("0 +fan", "1000 -fan");
+    }
+
     /** A strobe in code: lit in every other scan while it is asked for. */
     private record Twinkle() implements ShapedKind {
         @Override

@@ -276,4 +276,33 @@ class StartTest {
         assertThat(bench.edges()).containsExactly("100 +a", "510 -a");
         assertThat(bench.said(Event.CueEnded.class)).containsExactly("510: cue greet ended: its zone is not armed");
     }
+
+    @Test
+    void eachCueAsksItsOwnZone() {
+        final LogicBench bench = LogicBench.of("""
+                [zone.one]
+                [zone.two]
+                [input.p]
+                kind = "motion"
+                zone = "one"
+                [output.a]
+                kind = "lamp"
+                zone = "one"
+                [output.b]
+                kind = "lamp"
+                zone = "two"
+                """, """
+                [cue.first]
+                zone = "one"
+                starts = "p"
+                steps = [ { energise = "a", for = "1 s" } ]
+                [cue.second]
+                zone = "two"
+                starts = "p"
+                steps = [ { energise = "b", for = "1 s" } ]
+                """);
+        bench.image().mayGreet[bench.plan().places().zone("two")] = false;
+
+        assertThat(bench.active("p").step().said(Event.CueStarted.class)).containsExactly("0: cue first started by p");
+    }
 }

@@ -2,8 +2,15 @@ package slackwater.controller.cue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import slackwater.controller.image.Places;
 import slackwater.controller.plan.LogicBench;
+import slackwater.controller.plan.RigText;
+import slackwater.controller.run.Layout;
+import slackwater.controller.run.RunState;
+import slackwater.model.Mode;
 import slackwater.model.event.Event;
 
 /** Steps come exactly when the show says, to the scan. Each cue starts at 100 ms. */
@@ -187,5 +194,81 @@ class StepsTest {
             seen.append(bench.image().renewed[a] ? '!' : bench.image().demand[a] ? '-' : '.');
         }
         assertThat(seen.toString()).isEqualTo("!---..");
+    }
+
+    @Test
+    void stepsBeforeAOneOfArePlayedBeforeIt() {
+        assertThat(play("""
+                { energise = "a", for = "0.2 s" },
+                { one-of = [ [ { energise = "b", for = "0.2 s" } ] ] },
+                { energise = "c", for = "0.2 s" },
+                """).until(5_000).edges())
+                .containsExactly("100 +a", "300 -a", "300 +b", "500 -b", "500 +c", "700 -c");
+    }
+
+    private static final String EVERYTHING = """
+            { energise = "a", for = "0.3 s", blink = "0.1 s" },
+            { await = "q", at-most = "0.3 s", else = "%s" },
+            { one-of = [ [ { energise = "b", for = "0.3 s", blink = "0.1 s" } ] ] },
+            """;
+
+    /** What is left of the cue in the run, but for its count of starts and for what its next start sets anew. */
+    private static List<String> remains(final LogicBench bench) {
+        return bench.plan().describe(bench.run()).stream()
+                .filter(line -> line.startsWith("cue.greet."))
+                .filter(line -> !line.matches("cue\\.greet\\.(starts?|hold-off|.*\\.(begun|dark)|choice\\.\\d+) .*"))
+                .filter(line -> !line.endsWith(" = 0") && !line.endsWith(" due never"))
+                .toList();
+    }
+
+    /** A search of all states (S21) would otherwise tell apart what plays on alike. */
+    @Test
+    void aCueThatHasEndedLeavesNothingBehindHoweverItEnded() {
+        for (final String end : new String[] {"go-on", "end"}) {
+            final LogicBench bench = play(EVERYTHING.formatted(end)).until(200);
+            assertThat(remains(bench)).isNotEmpty();
+            assertThat(remains(bench.until(3_000))).as("played, %s", end).isEmpty();
+        }
+        for (long atMs = 110; atMs < 900; atMs += 50) {
+            final LogicBench bench = play(EVERYTHING.formatted("go-on")).until(atMs);
+            assertThat(remains(bench.mode(Mode.RESTING).step()))
+                    .as("ended at %d ms", atMs)
+                    .isEmpty();
+        }
+    }
+
+    /** Each step asks for a number of its own; the numbers stay, so that a recorded evening plays again. */
+    @Test
+    void noTwoStepsShareADraw() {
+        final RigText text = RigText.of(RigText.yard(Stage.TABLES), """
+                [cue.greet]
+                starts = "p"
+                steps = [
+                  { energise = "a", for = "10 ms", vary = "10 ms" },
+                  { pause = "10 ms", vary = "10 ms" },
+                  { one-of = [
+                    [ { pause = "10 ms", vary = "10 ms" } ],
+                    [ { pause = "10 ms" }, { energise = "b", for = "10 ms", vary = "10 ms" } ],
+                  ] },
+                  { pause = "10 ms", vary = "10 ms" },
+                ]
+                """);
+        final Places places = Places.of(text.rig(), "yard");
+        final Layout layout = new Layout();
+        final List<Integer> asked = new ArrayList<>();
+        final StepsPlaying playing =
+                new StepsPlaying(text.show().cues().get(0), places, layout, (most, start, step) -> {
+                    asked.add(step);
+                    return most == 1 ? 1 : 0;
+                });
+        final RunState run = layout.newRun();
+        final Asking asking = CueStage.asking(places.newImage());
+        run.begin(0);
+        playing.begin(run, 1);
+        for (long scan = 1; playing.goOn(run, asking); scan++) {
+            run.begin(scan * 10_000_000L);
+        }
+
+        assertThat(asked).containsExactly(1_001_000, 1_001_001, 3_000_000, 3_002_001, 4_001_000);
     }
 }

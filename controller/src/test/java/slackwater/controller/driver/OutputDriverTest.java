@@ -251,4 +251,13 @@ class OutputDriverTest {
 
         assertThat(bench.edges()).containsExactly("0 +lamp");
     }
+
+    /** The checks refuse to build it; the driver must not read it as "no limit". */
+    @Test
+    void aLongestOnOfNothingIsALimit() {
+        final LogicBench bench = lid("longest-on = \"0 s\"").wish("lid").until(1_000);
+
+        assertThat(bench.edges()).containsExactly("0 +lid", "10 -lid");
+        assertThat(bench.said(Event.Limited.class)).containsExactly("10: lid ended by its longest-on of 0 ms");
+    }
 }

@@ -170,4 +170,55 @@ class PermissiveGuardTest {
                                 + " for 10 ms; clears when others are at rest");
         assertThat(bench.whyNot("jet")).isEmpty();
     }
+
+    private static LogicBench jet() {
+        return LogicBench.of("""
+                [output.jet]
+                kind = "valve"
+                on-power-loss = "spring-returns"
+                longest-on = "9 s"
+                """);
+    }
+
+    @Test
+    void aDemandThatNoStepBeganMovesNothing() {
+        assertThat(jet().hold("jet").until(1_000).edges()).isEmpty();
+    }
+
+    @Test
+    void aStepThatBeganInAnEarlierDemandIsNotKeptForALaterOne() {
+        final LogicBench bench =
+                jet().wish("jet").step().wish("jet").step().unwish("jet").step();
+
+        assertThat(bench.hold("jet").until(1_000).edges()).containsExactly("0 +jet", "20 -jet");
+    }
+
+    @Test
+    void aStrokeThatWasRestedWithoutAskingDoesNotComeBackWhileItsDemandHolds() {
+        final LogicBench bench = jet().wish("jet").until(500);
+        bench.plan().drivers().restAll(bench.run());
+
+        assertThat(bench.until(5_000).edges()).containsExactly("0 +jet", "510 -jet");
+    }
+
+    @Test
+    void aLampRefusedInALaterDemandSaysSoAgain() {
+        final LogicBench bench = LogicBench.of("""
+                [input.dark]
+                kind = "motion"
+                [output.lamp]
+                kind = "lamp"
+                [permissive.in-the-dark]
+                outputs = ["lamp"]
+                needs = ["dark"]
+                """)
+                .hold("lamp")
+                .until(100)
+                .unwish("lamp")
+                .step()
+                .hold("lamp")
+                .until(200);
+
+        assertThat(bench.count(Event.Refused.class)).isEqualTo(2);
+    }
 }

@@ -144,4 +144,35 @@ class ReleaseGuardTest {
         bench.step().high("key").step().high("path").until(1_000);
         assertThat(bench.strokes("gull")).isOne();
     }
+
+    @Test
+    void theFirstInputOfTheRigMayBeItsSwitch() {
+        final LogicBench bench = LogicBench.of(HUNG + GULL)
+                .until(100)
+                .wish("gull")
+                .step()
+                .unwish("gull")
+                .until(300);
+        assertThat(bench.whyNot("gull"))
+                .containsExactly("gull may not: \"one shot\" refuses because gull has been spent for 190 ms;"
+                        + " clears when gull-hung tells that it has been hung again");
+
+        assertThat(bench.active("gull-hung").step().whyNot("gull")).isEmpty();
+    }
+
+    @Test
+    void anotherInputThatSpeaksOfTheReleaseIsNotItsSwitch() {
+        final LogicBench bench = LogicBench.of("""
+                [input.gull-near]
+                kind = "ready"
+                of = "gull"
+                """ + GULL + HUNG)
+                .wish("gull")
+                .step()
+                .unwish("gull")
+                .step();
+
+        assertThat(bench.active("gull-near").step().whyNot("gull")).hasSize(1);
+        assertThat(bench.active("gull-hung").step().whyNot("gull")).isEmpty();
+    }
 }

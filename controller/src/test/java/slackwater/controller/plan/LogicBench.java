@@ -152,6 +152,12 @@ public final class LogicBench {
         return this;
     }
 
+    /** Wishes it from the next scan on, without saying that a step begins. */
+    public LogicBench hold(final String output) {
+        wished[plan.places().output(output)] = true;
+        return this;
+    }
+
     public LogicBench unwish(final String... outputs) {
         for (final String output : outputs) {
             wished[plan.places().output(output)] = false;
