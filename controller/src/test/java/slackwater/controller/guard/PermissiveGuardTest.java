@@ -201,6 +201,16 @@ class PermissiveGuardTest {
         assertThat(bench.until(5_000).edges()).containsExactly("0 +jet", "510 -jet");
     }
 
+    /** As after a failed scan (S9), but with nothing latched that would refuse it. */
+    @Test
+    void aStrokeWhosePinsWereRestedIsNotStartedAgainByTheSameDemand() {
+        final LogicBench bench = jet().wish("jet").until(500);
+        bench.plan().drivers().restAll(bench.run());
+        bench.pinsSay("jet", false);
+
+        assertThat(bench.until(5_000).edges()).containsExactly("0 +jet");
+    }
+
     @Test
     void aLampRefusedInALaterDemandSaysSoAgain() {
         final LogicBench bench = LogicBench.of("""
