@@ -4,7 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 
-/** A reason not to energise. An interlock can only refuse; adding one can only take energy away. */
+/** A reason not to energise. An interlock can only refuse: in the same state, one more never energises what was not. */
 public sealed interface Interlock {
     String name();
 
