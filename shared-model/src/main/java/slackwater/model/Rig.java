@@ -18,9 +18,26 @@ public record Rig(
         List<String> people,
         Surroundings surroundings) {
 
-    /** What stands around the rig and only the simulator needs. */
-    public record Surroundings(Optional<WalkWay> way, Optional<Air> air, Optional<Walkers> walkers) {
-        public static final Surroundings NONE = new Surroundings(Optional.empty(), Optional.empty(), Optional.empty());
+    /** What stands around the rig: only simulator and budget need it. */
+    public record Surroundings(
+            Optional<WalkWay> way,
+            Optional<Air> air,
+            Optional<Walkers> walkers,
+            Optional<Weather> weather,
+            List<Circuit> circuits,
+            List<Supply> supplies) {
+        public static final Surroundings NONE = new Surroundings(
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of());
+
+        public Surroundings {
+            circuits = List.copyOf(circuits);
+            supplies = List.copyOf(supplies);
+        }
+
+        /** Where only visitors and air are told of. */
+        public Surroundings(final Optional<WalkWay> way, final Optional<Air> air, final Optional<Walkers> walkers) {
+            this(way, air, walkers, Optional.empty(), List.of(), List.of());
+        }
     }
 
     public Rig {

@@ -32,6 +32,7 @@ public final class Rules {
             new RestIntoReach(),
             new ReleaseHungAgain(),
             new FogAndMist(),
+            new PossibleFigures(),
             new OpeningHours(),
             new ArmingWarns());
 

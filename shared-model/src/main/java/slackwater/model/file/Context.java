@@ -18,7 +18,10 @@ record Context(Findings findings, Places places, Kinds kinds, Names names) {
         INPUT("input"),
         OUTPUT("output"),
         ZONE("zone"),
-        CONTROLLER("controller");
+        CONTROLLER("controller"),
+        CIRCUIT("circuit"),
+        /** What may feed a load: a supply or, at mains voltage, a circuit. */
+        SUPPLY("supply");
 
         private final String table;
 
@@ -38,12 +41,12 @@ record Context(Findings findings, Places places, Kinds kinds, Names names) {
     /** Reports a name that nothing has. */
     void unknown(final Thing thing, final String name, final Optional<Position> at) {
         final List<String> known = names.of(thing);
-        final String noun = thing.table();
+        final String noun = thing == Thing.SUPPLY ? "supply or circuit" : thing.table();
         final String fix = Nearest.of(name, known)
                 .map(near -> "did you mean \"" + near + "\"" + standsAt(thing, near) + "?")
-                .orElse(listed("the " + noun + "s are: ", known, "there is no [" + noun + ".NAME] table yet; add one"));
+                .orElse(listed("there are: ", known, "there is no [" + thing.table() + ".NAME] table yet; add one"));
         error(
-                "unknown-" + noun,
+                "unknown-" + thing.table(),
                 at,
                 new Words("no " + noun + " is called \"" + name + "\"", "a name that means nothing does nothing", fix));
     }

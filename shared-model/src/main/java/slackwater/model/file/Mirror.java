@@ -8,9 +8,11 @@ import java.util.Optional;
 import slackwater.model.Condition;
 import slackwater.model.Cue;
 import slackwater.model.Facts;
+import slackwater.model.Feed;
 import slackwater.model.Field;
 import slackwater.model.Input;
 import slackwater.model.Interlock;
+import slackwater.model.Load;
 import slackwater.model.Output;
 import slackwater.model.Point;
 import slackwater.model.Ray;
@@ -71,7 +73,7 @@ record Mirror(
                 output.contact(),
                 output.rest(),
                 output.limits(),
-                output.load(),
+                load(output.load()),
                 output.at().map(this::point),
                 output.reachM(),
                 output.feedback(),
@@ -138,6 +140,15 @@ record Mirror(
             return new Step.OneOf(choices);
         }
         return step;
+    }
+
+    private Load load(final Load old) {
+        final Feed feed = old.feed();
+        return new Load(
+                old.amps(),
+                old.inrushAmps(),
+                old.inrushLasts(),
+                new Feed(feed.from().map(this::name), feed.cable(), feed.through(), feed.type()));
     }
 
     private String name(final String name) {

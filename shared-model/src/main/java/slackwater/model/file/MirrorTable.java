@@ -37,6 +37,12 @@ final class MirrorTable {
         final MirrorNames names = MirrorNames.of(root, name);
         final Map<String, String> renamed = new LinkedHashMap<>(names.mirrored("input"));
         renamed.putAll(names.mirrored("output"));
+        // A supply is not repeated by itself, but where the new bank has one of its own, its loads hang on that.
+        for (final String supply : Raw.tables(root, "supply")) {
+            if (names.hasPrefix(supply) && Raw.tables(root, "supply").contains(names.renamed(supply))) {
+                renamed.put(supply, names.renamed(supply));
+            }
+        }
         return new Mirror(name, on, acrossY, shift, names, renamed);
     }
 

@@ -4,10 +4,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.tomlj.TomlTable;
 
 /** What may be named, collected before anything is read, so that a table may speak of one that stands below it. */
-record Names(List<String> controllers, List<String> zones, List<String> inputs, List<String> outputs) {
+record Names(
+        List<String> controllers,
+        List<String> zones,
+        List<String> inputs,
+        List<String> outputs,
+        List<String> circuits,
+        List<String> supplies) {
     private static final String ONLY_ZONE = "yard";
 
     Names {
@@ -15,6 +22,8 @@ record Names(List<String> controllers, List<String> zones, List<String> inputs, 
         zones = List.copyOf(zones);
         inputs = List.copyOf(inputs);
         outputs = List.copyOf(outputs);
+        circuits = List.copyOf(circuits);
+        supplies = List.copyOf(supplies);
     }
 
     /**
@@ -33,7 +42,9 @@ record Names(List<String> controllers, List<String> zones, List<String> inputs, 
                 keys(root, "controller"),
                 new ArrayList<>(zones(root)),
                 new ArrayList<>(inputs),
-                new ArrayList<>(outputs));
+                new ArrayList<>(outputs),
+                new ArrayList<>(keys(root, "circuit")),
+                new ArrayList<>(keys(root, "supply")));
     }
 
     List<String> of(final Context.Thing thing) {
@@ -42,6 +53,8 @@ record Names(List<String> controllers, List<String> zones, List<String> inputs, 
             case OUTPUT -> outputs;
             case ZONE -> zones;
             case CONTROLLER -> controllers;
+            case CIRCUIT -> circuits;
+            case SUPPLY -> Stream.concat(supplies.stream(), circuits.stream()).toList();
         };
     }
 

@@ -45,7 +45,7 @@ final class OutputTable {
                 reader.word("contact", Choices.of(Contact.class)).orElse(Contact.NORMALLY_OPEN);
         final Output.Rest rest = rest();
         final Limits limits = limits();
-        final Load load = load();
+        final Load load = LoadKeys.load(reader);
         final Optional<Point> at = reader.point("at");
         final double reachM = reader.si("reach", Dimension.LENGTH);
         if (reader.has("reach") && !reader.has("at")) {
@@ -94,22 +94,5 @@ final class OutputTable {
                 reader.duration("longest-on"),
                 reader.duration("shortest-off").orElse(Duration.ZERO),
                 reader.parsed("starts", Texts.STARTS, Texts::starts));
-    }
-
-    private Load load() {
-        final double amps = reader.si("current", Dimension.CURRENT);
-        final Optional<Texts.Inrush> inrush = reader.parsed("inrush", Texts.INRUSH, Texts::inrush);
-        if (inrush.isPresent() && inrush.get().amps() < amps) {
-            reader.error(
-                    "inrush-below-current",
-                    "inrush",
-                    new Words(
-                            "the inrush of " + Texts.plain(inrush.get().amps()) + " A is less than the current of "
-                                    + Texts.plain(amps) + " A",
-                            "a load draws at least its steady current while it starts",
-                            "write the larger current, or leave inrush out"));
-        }
-        return inrush.map(start -> new Load(amps, start.amps(), start.lasts()))
-                .orElse(new Load(amps, amps, Duration.ZERO));
     }
 }

@@ -7,12 +7,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.tomlj.TomlTable;
 import slackwater.model.Arming;
+import slackwater.model.Circuit;
 import slackwater.model.Controller;
 import slackwater.model.Input;
 import slackwater.model.Interlock;
 import slackwater.model.Output;
 import slackwater.model.Place;
 import slackwater.model.Rig;
+import slackwater.model.Supply;
 import slackwater.model.Zone;
 import slackwater.model.finding.Findings.Words;
 
@@ -25,6 +27,9 @@ final class RigReader {
                             "way",
                             "walkers",
                             "air",
+                            "weather",
+                            "circuit",
+                            "supply",
                             "arming",
                             "controller",
                             "zone",
@@ -63,15 +68,26 @@ final class RigReader {
         checkNamesOnce(inputs, outputs);
         final List<Interlock> interlocks = interlocks(outputs);
         final Optional<Place> place = groups.only("place").flatMap(SurroundingsTables::place);
-        final Rig.Surroundings surroundings = new Rig.Surroundings(
-                groups.only("way").flatMap(SurroundingsTables::way),
-                groups.only("air").flatMap(SurroundingsTables::air),
-                groups.only("walkers").flatMap(SurroundingsTables::walkers));
+        final Rig.Surroundings surroundings = surroundings();
         final Arming arming =
                 groups.only("arming").map(SurroundingsTables::arming).orElse(Arming.USUAL);
         groups.finish("rig.toml", TABLES, KEYS);
         return new Rig(
                 name, scan, place, controllers, zones, inputs, outputs, interlocks, arming, people, surroundings);
+    }
+
+    private Rig.Surroundings surroundings() {
+        final List<Circuit> circuits = new ArrayList<>();
+        groups.each("circuit", (name, reader) -> circuits.add(SurroundingsTables.circuit(name, reader)));
+        final List<Supply> supplies = new ArrayList<>();
+        groups.each("supply", (name, reader) -> supplies.add(SurroundingsTables.supply(name, reader)));
+        return new Rig.Surroundings(
+                groups.only("way").flatMap(SurroundingsTables::way),
+                groups.only("air").flatMap(SurroundingsTables::air),
+                groups.only("walkers").flatMap(SurroundingsTables::walkers),
+                groups.only("weather").flatMap(SurroundingsTables::weather),
+                circuits,
+                supplies);
     }
 
     List<Mirror> mirrors() {

@@ -5,17 +5,21 @@ import java.time.Duration;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import slackwater.model.Air;
 import slackwater.model.Arming;
+import slackwater.model.Circuit;
 import slackwater.model.Place;
 import slackwater.model.Point;
+import slackwater.model.Supply;
 import slackwater.model.WalkWay;
 import slackwater.model.Walkers;
+import slackwater.model.Weather;
 import slackwater.model.Zone;
 import slackwater.model.finding.Findings.Words;
 import slackwater.model.quantity.Dimension;
 
-/** Reads the tables that a rig has once: {@code [place]}, {@code [way]}, {@code [air]}, {@code [walkers]}, {@code [arming]}. */
+/** Reads the tables of what stands around a rig, from {@code [place]} to {@code [supply.NAME]}, and {@code [arming]}. */
 final class SurroundingsTables {
     private static final double POLE_DEG = 90;
     private static final double DATE_LINE_DEG = 180;
@@ -68,7 +72,8 @@ final class SurroundingsTables {
                 reader.si("cut-in", Dimension.PRESSURE),
                 reader.si("cut-out", Dimension.PRESSURE),
                 reader.si("delivers", Dimension.VOLUME_FLOW),
-                reader.si("working", Dimension.PRESSURE));
+                reader.si("working", Dimension.PRESSURE),
+                plate(reader));
         if (reader.has("cut-in") && reader.has("cut-out") && air.cutInPa() >= air.cutOutPa()) {
             reader.error(
                     "cut-in-above-cut-out",
@@ -80,6 +85,90 @@ final class SurroundingsTables {
         }
         reader.finish();
         return Optional.of(air);
+    }
+
+    private static Air.Plate plate(final TableReader reader) {
+        return new Air.Plate(
+                optional(reader, "flow", Dimension.VOLUME_FLOW),
+                optional(reader, "leak", Dimension.VOLUME_FLOW),
+                reader.parsed("starts", Texts.STARTS, Texts::starts),
+                share(reader, "duty"),
+                LoadKeys.load(reader));
+    }
+
+    /** {@code [weather]}: what is left out is as usual. */
+    static Optional<Weather> weather(final TableReader reader) {
+        final Weather usual = Weather.USUAL;
+        final Weather weather = new Weather(
+                optional(reader, "temperature", Dimension.TEMPERATURE).orElse(usual.temperatureC()),
+                share(reader, "humidity").orElse(usual.humidity()),
+                optional(reader, "wind", Dimension.SPEED).orElse(usual.windMPerS()),
+                optional(reader, "wind-from", Dimension.ANGLE).orElse(usual.windFromDeg()));
+        reader.finish();
+        return Optional.of(weather);
+    }
+
+    /** {@code [circuit.NAME]}. */
+    static Circuit circuit(final String name, final TableReader reader) {
+        final String why = "what it carries is judged by it";
+        reader.require("voltage", why, "add voltage = \"230 V\"");
+        reader.require("breaker", why, "add breaker = \"16 A\", its rating");
+        final Circuit circuit = new Circuit(
+                name,
+                above0(reader, "voltage", Dimension.VOLTAGE),
+                above0(reader, "breaker", Dimension.CURRENT),
+                optional(reader, "ground-fault", Dimension.CURRENT),
+                reader.si("others", Dimension.CURRENT));
+        reader.finish();
+        return circuit;
+    }
+
+    /** {@code [supply.NAME]}. */
+    static Supply supply(final String name, final TableReader reader) {
+        final String why = "what it can carry is judged by it";
+        reader.require("voltage", why, "add voltage = \"12 V\"");
+        reader.require("gives", why, "add gives = \"10 A\", from its plate");
+        final Supply supply = new Supply(
+                name,
+                above0(reader, "voltage", Dimension.VOLTAGE),
+                above0(reader, "gives", Dimension.CURRENT),
+                reader.name("fed-by", Context.Thing.CIRCUIT),
+                share(reader, "efficiency"));
+        reader.finish();
+        return supply;
+    }
+
+    private static OptionalDouble optional(final TableReader reader, final String key, final Dimension dimension) {
+        return reader.quantity(key, dimension)
+                .map(quantity -> OptionalDouble.of(quantity.si()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    /** A share above 0 and at most 1. */
+    private static OptionalDouble share(final TableReader reader, final String key) {
+        final OptionalDouble share = optional(reader, key, Dimension.RATIO);
+        if (share.isPresent() && !(share.getAsDouble() > 0 && share.getAsDouble() <= 1)) {
+            reader.error(
+                    "out-of-range",
+                    key,
+                    new Words(
+                            "\"" + key + "\" is " + Texts.plain(share.getAsDouble() * 100) + " %",
+                            "a share of a whole is above 0 % and at most 100 %",
+                            "write " + key + " = \"60 %\", or leave it out"));
+            return OptionalDouble.empty();
+        }
+        return share;
+    }
+
+    private static double above0(final TableReader reader, final String key, final Dimension dimension) {
+        final double value = reader.si(key, dimension);
+        if (reader.has(key) && value <= 0) {
+            reader.error(
+                    "out-of-range",
+                    key,
+                    new Words("\"" + key + "\" is 0", "nothing could be fed from it", "write what its plate says"));
+        }
+        return value;
     }
 
     static Optional<Walkers> walkers(final TableReader reader) {

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.LocalTime;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import slackwater.model.Feed.Cable;
 import slackwater.model.Limits.Starts;
 import slackwater.model.Schedule.TimeOfDay;
 import slackwater.model.quantity.Dimension;
@@ -18,10 +19,12 @@ import slackwater.model.quantity.Quantity;
 final class Texts {
     static final String STARTS = "a number of starts and a time, such as \"6 in 1 min\"";
     static final String INRUSH = "a current and a time, such as \"0.8 A for 30 ms\"";
+    static final String CABLE = "a length and a cross-section, such as \"12 m of 0.75 mm2\" or \"40 ft of 18 AWG\"";
     static final String TIME_OF_DAY = "a time of day, such as \"18:30\", \"dusk + 15 min\" or \"sunset - 10 min\"";
 
     private static final Pattern STARTS_FORM = Pattern.compile("([1-9][0-9]{0,4}) in (.+)");
     private static final Pattern INRUSH_FORM = Pattern.compile("(.+?) for (.+)");
+    private static final Pattern CABLE_FORM = Pattern.compile("(.+?) of (.+)");
     private static final Pattern CLOCK_FORM = Pattern.compile("([01][0-9]|2[0-3]):([0-5][0-9])");
     private static final Pattern SUN_FORM = Pattern.compile("(dusk|sunset)( ([+-]) (.+))?");
     private static final int SUN_OFFSET = 4;
@@ -61,6 +64,26 @@ final class Texts {
             return mistake.within(matcher.start(2));
         }
         return new Value<>(new Inrush(((Value<Quantity>) amps).value().si(), ((Value<Duration>) lasts).value()));
+    }
+
+    /** {@code 12 m of 0.75 mm2}. */
+    static Parsed<Cable> cable(final String text) {
+        final Matcher matcher = CABLE_FORM.matcher(text);
+        if (!matcher.matches()) {
+            return whole(text, CABLE);
+        }
+        final Parsed<Quantity> length = Quantities.parse(matcher.group(1), Dimension.LENGTH);
+        if (length instanceof Mistake<Quantity> mistake) {
+            return mistake.within(0);
+        }
+        final Parsed<Quantity> wire = Quantities.parse(matcher.group(2), Dimension.AREA);
+        if (wire instanceof Mistake<Quantity> mistake) {
+            return mistake.within(matcher.start(2));
+        }
+        final Cable cable = new Cable(
+                ((Value<Quantity>) length).value().si(),
+                ((Value<Quantity>) wire).value().si());
+        return cable.lengthM() > 0 && cable.wireM2() > 0 ? new Value<>(cable) : whole(text, CABLE);
     }
 
     /** {@code 18:30}, {@code dusk + 15 min}, {@code sunset - 10 min}, {@code dusk}. */

@@ -10,7 +10,10 @@ public enum BuiltInInput implements InputKind {
     MOTION(
             "motion",
             InputFamily.MOTION,
-            Key.duration("pulse", "how long its output stays active after it last saw somebody")),
+            Key.duration("pulse", "how long its output stays active after it last saw somebody"),
+            Key.duration("block", "how long it is blind after its pulse"),
+            Key.of("one-pulse", Key.Type.FLAG, "somebody seen during its pulse does not lengthen it"),
+            Key.of("false-an-hour", Key.Type.COUNT, "how often an hour wind and warm air set it off")),
     BEAM(
             "beam",
             InputFamily.BEAM,

@@ -101,6 +101,7 @@ record Unit(String word, Dimension dimension, BigDecimal factor, BigDecimal zero
                 per("l/h", Dimension.VOLUME_FLOW, "0.001", HOUR),
                 per("ml/h", Dimension.VOLUME_FLOW, "0.000001", HOUR),
                 per("gal/h", Dimension.VOLUME_FLOW, GALLON, HOUR),
+                per("m3/h", Dimension.VOLUME_FLOW, "1", HOUR),
                 per("g/min", Dimension.MASS_FLOW, "0.001", MINUTE),
                 per("g/h", Dimension.MASS_FLOW, "0.001", HOUR),
                 per("kg/h", Dimension.MASS_FLOW, "1", HOUR));
