@@ -238,6 +238,10 @@ public final class VirtualBench {
 
     private void moment() {
         scannedNs = Math.max(0, nowNs - periodNs); // for hands that act before the scans of this moment
+        if (yard.nowNs() < scannedNs) {
+            // A yard that slept through passed-over moments must not feel a hand before it acts.
+            yard.step(scannedNs);
+        }
         while (!script.isEmpty() && script.get(0).atNs() <= nowNs) {
             script.remove(0).deed().on(this);
         }

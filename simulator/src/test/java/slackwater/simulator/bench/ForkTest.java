@@ -91,7 +91,7 @@ final class ForkTest {
         return new EveningRun(plan).run(share -> {}, () -> 0L).evening().digest();
     }
 
-    /** Random meddling; the digest, and the supplies and pins in the end. */
+    /** Random meddling; the digest, the yard to the last bit, and the supplies and pins in the end. */
     private static List<Object> meddled(final String name, final long seed, final boolean isSkipping) {
         final EveningPlan plan = Examples.evening(name, seed, Duration.ofMinutes(5));
         final VirtualBench bench = new VirtualBench(Setup.of(plan.rig(), plan.show())
@@ -111,7 +111,8 @@ final class ForkTest {
             bench.at(Duration.ofMillis(60_000 + random.nextInt(240_000)), deed(rig, random));
         }
         bench.runTo(Duration.ofMinutes(6).toNanos());
-        final List<Object> found = new ArrayList<>(List.of(bench.digest()));
+        final List<Object> found =
+                new ArrayList<>(List.of(bench.digest(), bench.yard().fingerprint()));
         for (int controller = 0; controller < rig.controllers().size(); controller++) {
             found.add(bench.yard().isSupplied(controller));
         }
