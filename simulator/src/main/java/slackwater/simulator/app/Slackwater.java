@@ -18,6 +18,7 @@ import slackwater.controller.app.Programs;
             NewCommand.class,
             CheckCommand.class,
             SimulateCommand.class,
+            BudgetCommand.class,
             WiringCommand.class
         },
         footer = {"", "Example:", "  slackwater demo"})

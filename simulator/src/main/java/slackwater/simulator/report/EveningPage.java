@@ -30,13 +30,11 @@ public final class EveningPage {
 
     private static String page(final Evening evening, final Story story, final double gapPx) {
         final String title = evening.run().rig() + ", " + evening.run().show();
-        return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
-                + "<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n<title>"
-                + Svg.escaped(title) + ": the evening</title>\n<style>\n" + PageStyle.css()
-                + "</style>\n</head>\n<body>\n"
-                + PageTables.of(evening) + "<main>\n" + lanes(story, gapPx) + zooms(story, gapPx) + "</main>\n"
-                + "<footer><p class=\"quiet\">Digest of every pin level (SHA-256): <span class=\"digest\">"
-                + Svg.escaped(evening.digest()) + "</span></p></footer>\n</body>\n</html>\n";
+        return Sheet.page(
+                title + ": the evening",
+                PageTables.of(evening) + "<main>\n" + lanes(story, gapPx) + zooms(story, gapPx) + "</main>\n"
+                        + "<footer><p class=\"quiet\">Digest of every pin level (SHA-256): <span class=\"digest\">"
+                        + Svg.escaped(evening.digest()) + "</span></p></footer>\n");
     }
 
     private static String lanes(final Story story, final double gapPx) {

@@ -48,6 +48,7 @@ final class PageStyle {
             .cue.several{stroke-dasharray:3 7}
             .mode{fill:none;stroke:var(--shape)}
             .gauge{fill:none;stroke:var(--shape);stroke-width:1.5;stroke-linejoin:round}
+            .limit{fill:none;stroke:var(--violation);stroke-width:1;stroke-dasharray:2 4}
             path.violation{fill:var(--violation)}
             path.refusal{fill:var(--ground);stroke:var(--refusal);stroke-width:1.5}
             .stripe{stroke:var(--shape);stroke-width:2}
