@@ -174,7 +174,7 @@ public record AirTank(double volumeM3) {
         Given.positive("timeConstantS", timeConstantS);
         Given.positive("fromPaAbs", fromPaAbs);
         Given.positive("toPaAbs", toPaAbs);
-        Given.require(toPaAbs <= fromPaAbs, "toPaAbs", toPaAbs, "must be at most " + fromPaAbs);
+        Given.require(toPaAbs <= fromPaAbs, "toPaAbs", toPaAbs, "at most " + fromPaAbs);
     }
 
     /** Where the ellipse stands at a ratio of outside to tank; rounding may not carry it past its end. */

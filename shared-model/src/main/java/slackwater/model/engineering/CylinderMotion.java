@@ -82,8 +82,7 @@ public final class CylinderMotion {
         Given.positive("supplyPaAbs", supplyPaAbs);
         Given.positive("chamberPaAbs", chamberPaAbs);
         final double chokedToPa = supply.criticalRatio() * supplyPaAbs;
-        Given.require(
-                chamberPaAbs <= chokedToPa, "chamberPaAbs", chamberPaAbs, "must be at most b * supply = " + chokedToPa);
+        Given.require(chamberPaAbs <= chokedToPa, "chamberPaAbs", chamberPaAbs, "at most b * supply = " + chokedToPa);
         return meterOutMPerS(supply, areaM2) * supplyPaAbs / chamberPaAbs;
     }
 }

@@ -44,7 +44,7 @@ public final class FreeAir {
      * @param gaugePa gauge pressure, Pa, not below a vacuum (-101325)
      */
     public static double absolutePa(final double gaugePa) {
-        Given.require(gaugePa >= -ATMOSPHERE_PA, "gaugePa", gaugePa, "must not be below a vacuum");
+        Given.require(gaugePa >= -ATMOSPHERE_PA, "gaugePa", gaugePa, "a vacuum or more");
         return gaugePa + ATMOSPHERE_PA;
     }
 

@@ -43,8 +43,7 @@ public record Orifice(double diameterM, double dischargeCoefficient) {
     }
 
     static void requireDischargeCoefficient(final double coefficient) {
-        Given.require(
-                coefficient > 0 && coefficient <= 1, "dischargeCoefficient", coefficient, "must be above 0, at most 1");
+        Given.require(coefficient > 0 && coefficient <= 1, "dischargeCoefficient", coefficient, "above 0, at most 1");
     }
 
     static double circleM2(final double diameterM) {

@@ -10,7 +10,7 @@ public record UsualRange(double least, double most) {
 
     public UsualRange {
         Given.notNegative("least", least);
-        Given.require(most >= least && most < Double.POSITIVE_INFINITY, "most", most, "must be at least " + least);
+        Given.require(most >= least && most < Double.POSITIVE_INFINITY, "most", most, "at least " + least);
     }
 
     /** Half-way between both ends. */
@@ -21,5 +21,10 @@ public record UsualRange(double least, double most) {
     /** Whether a figure is one that surprises nobody; both ends belong to it. */
     public boolean holds(final double value) {
         return value >= least && value <= most;
+    }
+
+    /** The same in another unit. */
+    UsualRange times(final double factor) {
+        return new UsualRange(least * factor, most * factor);
     }
 }

@@ -108,21 +108,21 @@ class AirTankTest {
 
     @Test
     void nonsenseIsRefused() {
-        assertThatThrownBy(() -> new AirTank(0)).hasMessage("volumeM3 must be above 0 but was 0.0");
-        assertThatThrownBy(() -> new AirTank(Double.NaN)).hasMessage("volumeM3 must be above 0 but was NaN");
+        assertThatThrownBy(() -> new AirTank(0)).hasMessage("volumeM3=0.0 is not above 0");
+        assertThatThrownBy(() -> new AirTank(Double.NaN)).hasMessage("volumeM3=NaN is not above 0");
         assertThatThrownBy(() -> TANK.fallTimeS(PATH, 8e5, 1e5, OUTSIDE_PA, 293.15))
-                .hasMessage("toPaAbs must be within 101325.0 to 800000.0 but was 100000.0");
+                .hasMessage("toPaAbs=100000.0 is not within 101325.0 to 800000.0");
         assertThatThrownBy(() -> TANK.fallTimeS(PATH, 4e5, 8e5, OUTSIDE_PA, 293.15))
-                .hasMessage("toPaAbs must be within 101325.0 to 400000.0 but was 800000.0");
+                .hasMessage("toPaAbs=800000.0 is not within 101325.0 to 400000.0");
         assertThatThrownBy(() -> TANK.fallTimeS(PATH, 8e5, 4e5, 0, 293.15))
-                .hasMessage("outsidePaAbs must be above 0 but was 0.0");
+                .hasMessage("outsidePaAbs=0.0 is not above 0");
         assertThatThrownBy(() -> AirTank.adiabaticTimeS(30, 4e5, 8e5))
-                .hasMessage("toPaAbs must be at most 400000.0 but was 800000.0");
+                .hasMessage("toPaAbs=800000.0 is not at most 400000.0");
         assertThatThrownBy(() -> AirTank.bridging(300, -1, 1e5, 8e5, 6e5))
-                .hasMessage("netDrawM3PerS must be above 0 but was -1.0");
+                .hasMessage("netDrawM3PerS=-1.0 is not above 0");
         assertThatThrownBy(() -> AirTank.bridging(300, 1, 1e5, 6e5, 6e5))
-                .hasMessage("highPa - lowPa must be above 0 but was 0.0");
-        assertThatThrownBy(() -> TANK.steadyTimeS(1, 0, 1e5)).hasMessage("steadyM3PerS must be above 0 but was 0.0");
+                .hasMessage("highPa - lowPa=0.0 is not above 0");
+        assertThatThrownBy(() -> TANK.steadyTimeS(1, 0, 1e5)).hasMessage("steadyM3PerS=0.0 is not above 0");
     }
 
     private static double massTimeConstantS() {

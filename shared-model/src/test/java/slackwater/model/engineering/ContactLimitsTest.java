@@ -97,11 +97,10 @@ class ContactLimitsTest {
 
     @Test
     void nonsenseIsRefused() {
-        assertThatThrownBy(() -> ContactLimits.boreM(0, 6e5)).hasMessage("forceN must be above 0 but was 0.0");
-        assertThatThrownBy(() -> ContactLimits.boreM(150, -1)).hasMessage("gaugePa must be above 0 but was -1.0");
-        assertThatThrownBy(() -> ContactLimits.doorN(-0.1)).hasMessage("sinceContactS must be 0 or more but was -0.1");
-        assertThatThrownBy(() -> BodyPart.CHEST.struckMPerS(Double.NaN, 40))
-                .hasMessage("movingKg must be above 0 but was NaN");
-        assertThatThrownBy(() -> BodyPart.CHEST.struckMPerS(5, 0)).hasMessage("bodyKg must be above 0 but was 0.0");
+        assertThatThrownBy(() -> ContactLimits.boreM(0, 6e5)).hasMessage("forceN=0.0 is not above 0");
+        assertThatThrownBy(() -> ContactLimits.boreM(150, -1)).hasMessage("gaugePa=-1.0 is not above 0");
+        assertThatThrownBy(() -> ContactLimits.doorN(-0.1)).hasMessage("sinceContactS=-0.1 is not 0 or more");
+        assertThatThrownBy(() -> BodyPart.CHEST.struckMPerS(Double.NaN, 40)).hasMessage("movingKg=NaN is not above 0");
+        assertThatThrownBy(() -> BodyPart.CHEST.struckMPerS(5, 0)).hasMessage("bodyKg=0.0 is not above 0");
     }
 }

@@ -53,11 +53,11 @@ class CylinderAirTest {
     @Test
     void nonsenseIsRefused() {
         assertThatThrownBy(() -> Cylinder.deadAirM3(-1, 600_000, AirReference.ANR))
-                .hasMessage("m3 must be 0 or more but was -1.0");
+                .hasMessage("m3=-1.0 is not 0 or more");
         assertThatThrownBy(() -> Cylinder.deadAirM3(1, -1, AirReference.ANR))
-                .hasMessage("gaugePa must be 0 or more but was -1.0");
+                .hasMessage("gaugePa=-1.0 is not 0 or more");
         assertThatThrownBy(() -> cylinder(32, 12, 100).pushAirM3(-1, AirReference.ANR))
-                .hasMessage("gaugePa must be 0 or more but was -1.0");
+                .hasMessage("gaugePa=-1.0 is not 0 or more");
     }
 
     private static Cylinder cylinder(final double boreMm, final double rodMm, final double travelMm) {

@@ -71,12 +71,12 @@ class CylinderForceTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0, 0, 100, boreM must be above 0 but was 0.0",
-        "-1, 0, 100, boreM must be above 0 but was -0.001",
-        "NaN, 0, 100, boreM must be above 0 but was NaN",
-        "10, 10, 100, rodM must be 0 or more and below 0.01 but was 0.01",
-        "10, -1, 100, rodM must be 0 or more and below 0.01 but was -0.001",
-        "10, 4, 0, travelM must be above 0 but was 0.0"
+        "0, 0, 100, boreM=0.0 is not above 0",
+        "-1, 0, 100, boreM=-0.001 is not above 0",
+        "NaN, 0, 100, boreM=NaN is not above 0",
+        "10, 10, 100, rodM=0.01 is not 0 or more and below 0.01",
+        "10, -1, 100, rodM=-0.001 is not 0 or more and below 0.01",
+        "10, 4, 0, travelM=0.0 is not above 0"
     })
     void aCylinderThatCannotBeIsRefused(
             final double boreMm, final double rodMm, final double travelMm, final String message) {
@@ -87,9 +87,8 @@ class CylinderForceTest {
 
     @Test
     void aNegativePressureIsRefused() {
-        assertThatThrownBy(() -> cylinder(25, 10, 50).pushN(-1)).hasMessage("gaugePa must be 0 or more but was -1.0");
-        assertThatThrownBy(() -> cylinder(25, 10, 50).pullN(Double.NaN))
-                .hasMessage("gaugePa must be 0 or more but was NaN");
+        assertThatThrownBy(() -> cylinder(25, 10, 50).pushN(-1)).hasMessage("gaugePa=-1.0 is not 0 or more");
+        assertThatThrownBy(() -> cylinder(25, 10, 50).pullN(Double.NaN)).hasMessage("gaugePa=NaN is not 0 or more");
     }
 
     private static Cylinder cylinder(final double boreMm, final double rodMm, final double travelMm) {

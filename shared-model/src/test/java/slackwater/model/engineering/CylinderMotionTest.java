@@ -79,20 +79,19 @@ class CylinderMotionTest {
     void meteringInHoldsWhileTheThrottleIsChokedAndNoLonger() {
         assertThat(CylinderMotion.meterInMPerS(THROTTLE, 7e5, 2.1e5, 1e-3)).isEqualTo(1.0, within(1e-9));
         assertThatThrownBy(() -> CylinderMotion.meterInMPerS(THROTTLE, 7e5, 2.2e5, 1e-3))
-                .hasMessage("chamberPaAbs must be at most b * supply = 210000.0 but was 220000.0");
+                .hasMessage("chamberPaAbs=220000.0 is not at most b * supply = 210000.0");
     }
 
     @Test
     void nonsenseIsRefused() {
-        assertThatThrownBy(() -> CylinderMotion.kineticEnergyJ(0, 1)).hasMessage("massKg must be above 0 but was 0.0");
+        assertThatThrownBy(() -> CylinderMotion.kineticEnergyJ(0, 1)).hasMessage("massKg=0.0 is not above 0");
         assertThatThrownBy(() -> CylinderMotion.kineticEnergyJ(1, Double.NaN))
-                .hasMessage("speedMPerS must be 0 or more but was NaN");
-        assertThatThrownBy(() -> CylinderMotion.cushionN(1, 0, 0)).hasMessage("cushionM must be above 0 but was 0.0");
-        assertThatThrownBy(() -> CylinderMotion.runUpMPerS(-1, 1, 1)).hasMessage("netN must be above 0 but was -1.0");
-        assertThatThrownBy(() -> CylinderMotion.runUpS(1, 1, -1)).hasMessage("wayM must be 0 or more but was -1.0");
-        assertThatThrownBy(() -> CylinderMotion.meterOutMPerS(THROTTLE, 0))
-                .hasMessage("areaM2 must be above 0 but was 0.0");
+                .hasMessage("speedMPerS=NaN is not 0 or more");
+        assertThatThrownBy(() -> CylinderMotion.cushionN(1, 0, 0)).hasMessage("cushionM=0.0 is not above 0");
+        assertThatThrownBy(() -> CylinderMotion.runUpMPerS(-1, 1, 1)).hasMessage("netN=-1.0 is not above 0");
+        assertThatThrownBy(() -> CylinderMotion.runUpS(1, 1, -1)).hasMessage("wayM=-1.0 is not 0 or more");
+        assertThatThrownBy(() -> CylinderMotion.meterOutMPerS(THROTTLE, 0)).hasMessage("areaM2=0.0 is not above 0");
         assertThatThrownBy(() -> CYLINDER.netLiftN(6e5, 1, 1))
-                .hasMessage("frictionShare must be 0 or more and below 1.0 but was 1.0");
+                .hasMessage("frictionShare=1.0 is not 0 or more and below 1.0");
     }
 }

@@ -145,17 +145,16 @@ class FlowPathTest {
     void aCriticalRatioThatCannotBeIsRefused(final double b) {
         assertThatThrownBy(() -> path(1, b))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("criticalRatio must be 0 or more and below 0.999 but was " + b);
+                .hasMessage("criticalRatio=" + b + " is not 0 or more and below 0.999");
     }
 
     @Test
     void otherNonsenseIsRefused() {
-        assertThatThrownBy(() -> path(0, 0.3)).hasMessage("conductanceM3PerSPa must be above 0 but was 0.0");
-        assertThatThrownBy(() -> path(Double.NaN, 0.3)).hasMessage("conductanceM3PerSPa must be above 0 but was NaN");
-        assertThatThrownBy(() -> flow(0.3, -1, 0)).hasMessage("p1PaAbs must be 0 or more but was -1.0");
-        assertThatThrownBy(() -> flow(0.3, 0, -1)).hasMessage("p2PaAbs must be 0 or more but was -1.0");
-        assertThatThrownBy(() -> path(1, 0.3).massFlowKgPerS(7e5, 1e5, 0))
-                .hasMessage("upstreamK must be above 0 but was 0.0");
+        assertThatThrownBy(() -> path(0, 0.3)).hasMessage("conductanceM3PerSPa=0.0 is not above 0");
+        assertThatThrownBy(() -> path(Double.NaN, 0.3)).hasMessage("conductanceM3PerSPa=NaN is not above 0");
+        assertThatThrownBy(() -> flow(0.3, -1, 0)).hasMessage("p1PaAbs=-1.0 is not 0 or more");
+        assertThatThrownBy(() -> flow(0.3, 0, -1)).hasMessage("p2PaAbs=-1.0 is not 0 or more");
+        assertThatThrownBy(() -> path(1, 0.3).massFlowKgPerS(7e5, 1e5, 0)).hasMessage("upstreamK=0.0 is not above 0");
         assertThat(path(1, 0).criticalRatio()).isZero();
     }
 

@@ -86,12 +86,11 @@ class HoseTest {
 
     @Test
     void nonsenseIsRefused() {
-        assertThatThrownBy(() -> new Hose(0, 0.006)).hasMessage("lengthM must be above 0 but was 0.0");
-        assertThatThrownBy(() -> new Hose(1, Double.NaN)).hasMessage("diameterM must be above 0 but was NaN");
-        assertThatThrownBy(() -> HOSE.empiricalDropPa(-1, 7e5))
-                .hasMessage("freeAirM3PerS must be 0 or more but was -1.0");
-        assertThatThrownBy(() -> HOSE.handbookDropPa(1, 0)).hasMessage("inletPaAbs must be above 0 but was 0.0");
-        assertThatThrownBy(() -> HOSE.darcyDropPa(-1, 7e5, 293)).hasMessage("anrM3PerS must be 0 or more but was -1.0");
-        assertThatThrownBy(() -> HOSE.frictionFactor(0)).hasMessage("reynolds must be above 0 but was 0.0");
+        assertThatThrownBy(() -> new Hose(0, 0.006)).hasMessage("lengthM=0.0 is not above 0");
+        assertThatThrownBy(() -> new Hose(1, Double.NaN)).hasMessage("diameterM=NaN is not above 0");
+        assertThatThrownBy(() -> HOSE.empiricalDropPa(-1, 7e5)).hasMessage("freeAirM3PerS=-1.0 is not 0 or more");
+        assertThatThrownBy(() -> HOSE.handbookDropPa(1, 0)).hasMessage("inletPaAbs=0.0 is not above 0");
+        assertThatThrownBy(() -> HOSE.darcyDropPa(-1, 7e5, 293)).hasMessage("anrM3PerS=-1.0 is not 0 or more");
+        assertThatThrownBy(() -> HOSE.frictionFactor(0)).hasMessage("reynolds=0.0 is not above 0");
     }
 }

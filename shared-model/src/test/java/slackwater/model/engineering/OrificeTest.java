@@ -69,14 +69,14 @@ class OrificeTest {
 
     @Test
     void nonsenseIsRefused() {
-        assertThatThrownBy(() -> new Orifice(0, 1)).hasMessage("diameterM must be above 0 but was 0.0");
+        assertThatThrownBy(() -> new Orifice(0, 1)).hasMessage("diameterM=0.0 is not above 0");
         assertThatThrownBy(() -> new Orifice(0.001, 0))
-                .hasMessage("dischargeCoefficient must be above 0, at most 1 but was 0.0");
-        assertThatThrownBy(() -> new Orifice(0.001, Double.NaN)).hasMessageEndingWith("but was NaN");
+                .hasMessage("dischargeCoefficient=0.0 is not above 0, at most 1");
+        assertThatThrownBy(() -> new Orifice(0.001, Double.NaN)).hasMessageStartingWith("dischargeCoefficient=NaN");
         assertThatThrownBy(() -> new Orifice(0.001, 1).massFlowKgPerS(-1, 0, 293))
-                .hasMessage("p1PaAbs must be 0 or more but was -1.0");
+                .hasMessage("p1PaAbs=-1.0 is not 0 or more");
         assertThatThrownBy(() -> new Orifice(0.001, 1).massFlowKgPerS(1, 0, -1))
-                .hasMessage("upstreamK must be above 0 but was -1.0");
+                .hasMessage("upstreamK=-1.0 is not above 0");
     }
 
     /** The ellipse against the isentropic law, both over their choked flow, at the handbook's ratios. */

@@ -68,14 +68,12 @@ class ValveRatingTest {
 
     @Test
     void nonsenseIsRefused() {
-        assertThatThrownBy(() -> FlowPath.fromNominalFlow(0, 0.3))
-                .hasMessage("nominalM3PerS must be above 0 but was 0.0");
-        assertThatThrownBy(() -> FlowPath.fromKv(-1, 0.3)).hasMessage("kvM3PerH must be above 0 but was -1.0");
-        assertThatThrownBy(() -> FlowPath.fromCv(Double.NaN, 0.3))
-                .hasMessage("cvGpmPerRootPsi must be above 0 but was NaN");
-        assertThatThrownBy(() -> FlowPath.fromArea(0, 1)).hasMessage("areaM2 must be above 0 but was 0.0");
-        assertThatThrownBy(() -> FlowPath.ofHole(0, 1)).hasMessage("diameterM must be above 0 but was 0.0");
+        assertThatThrownBy(() -> FlowPath.fromNominalFlow(0, 0.3)).hasMessage("nominalM3PerS=0.0 is not above 0");
+        assertThatThrownBy(() -> FlowPath.fromKv(-1, 0.3)).hasMessage("kvM3PerH=-1.0 is not above 0");
+        assertThatThrownBy(() -> FlowPath.fromCv(Double.NaN, 0.3)).hasMessage("cvGpmPerRootPsi=NaN is not above 0");
+        assertThatThrownBy(() -> FlowPath.fromArea(0, 1)).hasMessage("areaM2=0.0 is not above 0");
+        assertThatThrownBy(() -> FlowPath.ofHole(0, 1)).hasMessage("diameterM=0.0 is not above 0");
         assertThatThrownBy(() -> FlowPath.fromArea(1, 1.01))
-                .hasMessage("dischargeCoefficient must be above 0, at most 1 but was 1.01");
+                .hasMessage("dischargeCoefficient=1.01 is not above 0, at most 1");
     }
 }

@@ -45,7 +45,7 @@ class ValveTimesTest {
 
     @Test
     void aRangeTurnedRoundIsRefused() {
-        assertThatThrownBy(() -> new UsualRange(2, 1)).hasMessage("most must be at least 2.0 but was 1.0");
-        assertThatThrownBy(() -> new UsualRange(Double.NaN, 1)).hasMessage("least must be 0 or more but was NaN");
+        assertThatThrownBy(() -> new UsualRange(2, 1)).hasMessage("most=1.0 is not at least 2.0");
+        assertThatThrownBy(() -> new UsualRange(Double.NaN, 1)).hasMessage("least=NaN is not 0 or more");
     }
 }
