@@ -124,7 +124,8 @@ final class AirLines {
         for (final CueCost cost : demand.cues()) {
             final double freeM3 = greetingM3(cost);
             if (freeM3 > 0) {
-                final double recoversS = freeM3 / (air.deliveryM3PerS() - leakM3PerS());
+                final double spareM3PerS = air.deliveryM3PerS() - leakM3PerS();
+                final double recoversS = spareM3PerS > 0 ? freeM3 / spareM3PerS : Double.POSITIVE_INFINITY;
                 final double periodS = demand.periodS(cost);
                 to.add(line("recovery after one " + cost.cue().name())
                         .asks(recoversS, Measure.SECOND)

@@ -10,7 +10,7 @@ import slackwater.model.engineering.AirReference;
 import slackwater.model.engineering.Cylinder;
 import slackwater.model.engineering.FlowPath;
 import slackwater.model.engineering.FreeAir;
-import slackwater.model.engineering.Orifice;
+import slackwater.model.engineering.Hose;
 
 /**
  * Free air (20 degC, 1.01325 bar) that a valve uses.
@@ -83,7 +83,9 @@ record AirUse(double perStartM3, double perSecondM3, String formula, List<String
     }
 
     private static double hoseM3(final Output valve) {
-        return valve.facts().siOr("hose", 0) * Orifice.circleM2(valve.facts().siOr("hose-bore", 0));
+        final double lengthM = valve.facts().siOr("hose", 0);
+        final double boreM = valve.facts().siOr("hose-bore", 0);
+        return lengthM > 0 && boreM > 0 ? new Hose(lengthM, boreM).volumeM3() : 0;
     }
 
     private static double freeM3PerS(final FlowPath path, final double gaugePa) {

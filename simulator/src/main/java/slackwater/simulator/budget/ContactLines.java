@@ -24,10 +24,10 @@ final class ContactLines {
 
     private static Line line(final Reckoning to, final Output output, final Feed.SwitchedBy through) {
         final Optional<LoadType> said = output.load().feed().type();
-        final LoadType usual = isDirect(to, output) && output.load().feed().usualType(output.family()) == LoadType.SOLENOID
+        final LoadType usual = output.load().feed().typeFor(output.family());
+        final LoadType type = said.isEmpty() && usual == LoadType.SOLENOID && isDirect(to, output)
                 ? LoadType.RESISTIVE
-                : output.load().feed().usualType(output.family());
-        final LoadType type = said.orElse(usual);
+                : usual;
         final boolean isRelay = through.device() == Feed.Device.RELAY;
         final double carriesA = isRelay
                 ? new RelayContact(through.ratedA()).largestSteadyA(type)

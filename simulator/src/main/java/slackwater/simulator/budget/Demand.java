@@ -28,7 +28,7 @@ record Demand(List<CueCost> cues, List<Output> outputs, double groupsPerHour, do
     private static final double MS_PER_S = 1_000;
 
     /** An hour that only one in twenty exceeds. */
-    private static final double BUSIEST_SHARE = 0.95;
+    private static final double BUSIEST_SHARE = 0.05;
 
     private static final Instant USUAL_DAY = Instant.parse("2026-10-24T12:00:00Z");
 
@@ -85,14 +85,18 @@ record Demand(List<CueCost> cues, List<Output> outputs, double groupsPerHour, do
         final double periodS = periodS(cost);
         return switch (pace) {
             case WITHOUT_PAUSE -> S_PER_H / periodS;
-            case BUSIEST_HOUR -> Arrivals.servedPerHour(busiestGroups(), periodS);
-            case USUAL_HOUR -> Arrivals.servedPerHour(groupsPerHour, periodS);
+            case BUSIEST_HOUR -> answered(busiestGroups(), periodS);
+            case USUAL_HOUR -> answered(groupsPerHour, periodS);
         };
     }
 
     /** Groups that come in an hour that only one in twenty exceeds. */
     double busiestGroups() {
-        return Arrivals.notExceeded(groupsPerHour, BUSIEST_SHARE);
+        int groups = 0;
+        while (groupsPerHour > 0 && Arrivals.perHour(groupsPerHour).chanceOfAtLeast(groups + 1, S_PER_H) > BUSIEST_SHARE) {
+            groups++;
+        }
+        return groups;
     }
 
     /** Seconds for which an output is energised in an hour; the longest uses while there is no pause, else the mean. */
@@ -121,6 +125,10 @@ record Demand(List<CueCost> cues, List<Output> outputs, double groupsPerHour, do
                 .mapToDouble(cost -> cost.use(output).longestS() / Math.max(1, cost.use(output).starts()))
                 .max()
                 .orElse(0);
+    }
+
+    private static double answered(final double groups, final double periodS) {
+        return groups > 0 ? Arrivals.perHour(groups).answeredPerHour(periodS) : 0;
     }
 
     private static double ownPeriodS(final Limits limits, final CueCost.Use use) {

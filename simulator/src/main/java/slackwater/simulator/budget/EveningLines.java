@@ -10,15 +10,13 @@ final class EveningLines {
         final Demand demand = to.demand();
         for (final CueCost cost : demand.cues()) {
             final double greeted = demand.playsPerHour(cost, Pace.USUAL_HOUR);
-            final double half = demand.groupsPerHour() / 2;
             to.add(new Entry(Line.Group.EVENING, "groups that " + cost.cue().name() + " can greet, of those who come")
                     .asks(demand.groupsPerHour(), Measure.PER_HOUR)
                     .has(greeted, Measure.PER_HOUR)
                     .by("one-server loss system, again after "
                             + new Amount(demand.periodS(cost), Measure.SECOND).text() + " (handbook 5.5)")
                     .assuming(demand.assumed())
-                    .advice("the others find it busy; a shorter hold-off or again-after-clear greets more")
-                    .line(greeted < half ? Verdict.LOOK : Verdict.TOLD));
+                    .told());
         }
     }
 }

@@ -8,7 +8,9 @@ import slackwater.model.Cue;
 import slackwater.model.Input;
 import slackwater.model.Output;
 import slackwater.model.Start;
+import slackwater.model.Step;
 import slackwater.model.WalkWay;
+import slackwater.model.engineering.Detection;
 import slackwater.model.engineering.ValveTimes;
 import slackwater.model.engineering.WalkingSpeeds;
 import slackwater.model.kind.Family;
@@ -16,6 +18,7 @@ import slackwater.model.kind.Family;
 /** From the first sensor to the reveal: where on the way the visitor will be by then, and how far ahead a sensor looks. */
 final class TimingLines {
     private static final double USUAL_STROKE_S = 0.5;
+    private static final double FASTEST_M_PER_S = WalkingSpeeds.ADULT_FASTEST_MEAN_M_PER_S;
 
     private final Reckoning to;
     private final WayPlaces places;
@@ -52,7 +55,10 @@ final class TimingLines {
         final List<String> assumed = new ArrayList<>();
         final double revealsS = revealsS(cost, prop.get(), assumed);
         reveal(cost, prop.get(), seenM.getAsDouble(), propM, revealsS, assumed);
-        ahead(cost, prop.get(), propM - seenM.getAsDouble(), revealsS, assumed);
+        if (cost.cue().steps().stream().noneMatch(Step.Await.class::isInstance)) {
+            // what waits for something is not meant to meet the visitor on the way
+            ahead(cost, prop.get(), propM - seenM.getAsDouble(), revealsS, assumed);
+        }
     }
 
     private void reveal(
@@ -67,9 +73,12 @@ final class TimingLines {
                 .by("proving, cue, valve and stroke")
                 .assuming(assumed)
                 .told());
-        final double thereM = seenM + WalkingSpeeds.ADULT_FASTEST_MEAN_M_PER_S * revealsS;
-        to.add(new Entry(Line.Group.TIMING, cost.cue().name() + ": the visitor by then, before the prop")
-                .asks(propM - thereM, Measure.METRE)
+        final double leftM = propM - Detection.atRevealM(seenM, FASTEST_M_PER_S, revealsS);
+        to.add(new Entry(
+                        Line.Group.TIMING,
+                        cost.cue().name() + ": the visitor by then, "
+                                + (leftM >= 0 ? "short of the prop" : "beyond the prop"))
+                .asks(Math.abs(leftM), Measure.METRE)
                 .by("place where first seen + speed x time (handbook 5.4)")
                 .assuming(assumed)
                 .told());
@@ -81,7 +90,7 @@ final class TimingLines {
             final double leadM,
             final double revealsS,
             final List<String> assumed) {
-        final double needsM = WalkingSpeeds.ADULT_FASTEST_MEAN_M_PER_S * revealsS;
+        final double needsM = FASTEST_M_PER_S * revealsS;
         to.add(new Entry(Line.Group.TIMING, cost.cue().name() + ": how far ahead of " + prop.name() + " its sensor looks")
                 .asks(needsM, Measure.METRE)
                 .has(Math.max(0, leadM), Measure.METRE)
@@ -90,7 +99,7 @@ final class TimingLines {
                 .advice("move the sensor " + new Amount(needsM - leadM, Measure.METRE).text()
                         + " further up the way, or shorten the time to the reveal to "
                         + new Amount(
-                                        Math.max(0, leadM) / WalkingSpeeds.ADULT_FASTEST_MEAN_M_PER_S,
+                                        Math.max(0, leadM) / FASTEST_M_PER_S,
                                         Measure.SECOND)
                                 .text())
                 .judged());
