@@ -29,6 +29,8 @@ public final class RuleWords {
     public static final String LOCKOUT = "lockout";
     /** The pump ran into a block that was not hot enough. */
     public static final String COLD_PUMP = "cold-pump";
+    /** The pump ran on an empty bottle. */
+    public static final String DRY_PUMP = "dry-pump";
     /** The mister's discs ran without water. */
     public static final String DRY_MIST = "dry-mist";
     /** A stroke that began with somebody in the reach moved above the caution energy while somebody was there. */

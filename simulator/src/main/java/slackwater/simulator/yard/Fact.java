@@ -5,18 +5,27 @@ import slackwater.model.Facts;
 
 /** The keys of kinds that the plants read, in one place, with the times among them in seconds. */
 final class Fact {
+    static final String AIR = "air";
     static final String AIR_PER_STROKE = "air-per-stroke";
     static final String BLOCK = "block";
+    static final String DISCS = "discs";
+    static final String FALSE_AN_HOUR = "false-an-hour";
+    static final String FLASH_RATE = "flash-rate";
+    static final String FLOW = "flow";
+    static final String GLYCOL = "glycol";
     static final String HEATED_BY = "heated-by";
     static final String HOLDS = "holds";
     static final String MOVING_MASS = "moving-mass";
     static final String OF = "of";
     static final String ONE_PULSE = "one-pulse";
+    static final String POWER = "power";
     static final String PULSE = "pulse";
+    static final String RESPONDS_IN = "responds-in";
     static final String RETURNS_IN = "returns-in";
     static final String RUN_TIME = "run-time";
     static final String SET_POINT = "set-point";
     static final String STROKES_IN = "strokes-in";
+    static final String THERMOSTAT = "thermostat";
     static final String TRAVEL = "travel";
     static final String USES = "uses";
     static final String WARMS_IN = "warms-in";

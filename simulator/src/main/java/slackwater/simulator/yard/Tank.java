@@ -1,5 +1,6 @@
 package slackwater.simulator.yard;
 
+import java.util.function.Predicate;
 import slackwater.model.Air;
 
 /**
@@ -10,13 +11,20 @@ final class Tank implements Plant {
     static final double FREE_AIR_PA = 101_325;
 
     private final Air air;
+    private final Predicate<State> hasPower;
     private final double paPerS;
     private final int basePa;
     private final int sinceNs;
     private final int running;
 
-    Tank(final Air air, final Slots slots) {
+    /**
+     * A store.
+     *
+     * @param hasPower whether what feeds the compressor is alive
+     */
+    Tank(final Air air, final Predicate<State> hasPower, final Slots slots) {
         this.air = air;
+        this.hasPower = hasPower;
         paPerS = FREE_AIR_PA * air.deliveryM3PerS() / air.tankM3();
         basePa = slots.takeReals(1);
         sinceNs = slots.takeWholes(1);
@@ -47,10 +55,14 @@ final class Tank implements Plant {
     @Override
     public void step(final State state) {
         final double pa = pressurePa(state);
+        final boolean isFed = hasPower.test(state);
         if (state.flag(running) && pa >= air.cutOutPa()) {
             fill(state, air.cutOutPa());
             state.setFlag(running, false);
-        } else if (!state.flag(running) && pa < air.cutInPa()) {
+        } else if (state.flag(running) && !isFed) {
+            fill(state, pa);
+            state.setFlag(running, false);
+        } else if (!state.flag(running) && isFed && pa < air.cutInPa()) {
             fill(state, pa);
             state.setFlag(running, true);
         }
@@ -59,7 +71,7 @@ final class Tank implements Plant {
     @Override
     public long wakesNs(final State state) {
         if (!state.flag(running)) {
-            return state.real(basePa) < air.cutInPa() ? state.nowNs() : ASLEEP;
+            return state.real(basePa) < air.cutInPa() && hasPower.test(state) ? state.nowNs() : ASLEEP;
         }
         if (paPerS <= 0) {
             return ASLEEP;

@@ -31,7 +31,7 @@ final class YardAirTest {
         final Air air = new Air(tankM3, 7.9 * BAR, 8 * BAR, litresPerMin / 1000 / 60, WORKING_PA);
         final RigWords words = new RigWords().controller("porch", false);
         final Slots slots = new Slots(words.rig());
-        final Tank tank = new Tank(air, slots);
+        final Tank tank = new Tank(air, state -> true, slots);
         final State state = slots.newState();
         tank.fill(state, fromBar * BAR);
 
@@ -230,7 +230,7 @@ final class YardAirTest {
     void theCompressorStartsBelowItsCutInAndNotAtIt() {
         final Air air = new Air(0.05, 6 * BAR, 8 * BAR, 0.09 / 60, WORKING_PA);
         final Slots slots = new Slots(new RigWords().controller("porch", false).rig());
-        final Tank tank = new Tank(air, slots);
+        final Tank tank = new Tank(air, state -> true, slots);
         final State state = slots.newState();
 
         tank.fill(state, 6 * BAR);
