@@ -2,6 +2,8 @@ package slackwater.model;
 
 import java.time.Duration;
 import java.util.Optional;
+import slackwater.model.engineering.LoadType;
+import slackwater.model.kind.Family;
 
 /**
  * How power comes to a load.
@@ -14,6 +16,18 @@ import java.util.Optional;
 public record Feed(
         Optional<String> from, Optional<Cable> cable, Optional<SwitchedBy> through, Optional<LoadType> type) {
     public static final Feed UNSAID = new Feed(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** What it is to the contact that switches it, or what the loads of its family mostly are (common practice, no source). */
+    public LoadType typeFor(final Family family) {
+        return type.orElse(
+                switch (family) {
+                    case VALVE, AIR_SUPPLY, RELEASE -> LoadType.SOLENOID;
+                    case PUMP, FAN -> LoadType.MOTOR;
+                    case HEATER, SOUNDER, CONTACT -> LoadType.RESISTIVE;
+                    case LAMP -> LoadType.FILAMENT_LAMP;
+                    case STROBE, MISTER -> LoadType.CAPACITIVE;
+                });
+    }
 
     /**
      * A two-wire copper cable.

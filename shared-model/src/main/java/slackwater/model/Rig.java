@@ -38,6 +38,11 @@ public record Rig(
         public Surroundings(final Optional<WalkWay> way, final Optional<Air> air, final Optional<Walkers> walkers) {
             this(way, air, walkers, Optional.empty(), List.of(), List.of());
         }
+
+        /** The same with another way through the yard. */
+        public Surroundings along(final WalkWay other) {
+            return new Surroundings(Optional.of(other), air, walkers, weather, circuits, supplies);
+        }
     }
 
     public Rig {

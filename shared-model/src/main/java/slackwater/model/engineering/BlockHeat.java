@@ -15,9 +15,9 @@ import java.util.OptionalDouble;
 public record BlockHeat(double capacityJPerK, double resistanceKPerW, double ambientC) {
 
     public BlockHeat {
-        InRange.positive(capacityJPerK, "capacityJPerK");
-        InRange.positive(resistanceKPerW, "resistanceKPerW");
-        InRange.between(ambientC, -50, 60, "ambientC");
+        Given.positive("capacityJPerK", capacityJPerK);
+        Given.positive("resistanceKPerW", resistanceKPerW);
+        Given.within("ambientC", ambientC, -50, 60);
     }
 
     /** Seconds until 63 % of a change has happened. */
@@ -37,7 +37,7 @@ public record BlockHeat(double capacityJPerK, double resistanceKPerW, double amb
      * @param timeS at least 0
      */
     public double afterC(final double fromC, final double powerW, final double timeS) {
-        InRange.temperature(fromC, "fromC");
+        Given.temperature("fromC", fromC);
         final double kept = keptAfter(timeS);
         return finalC(powerW) * (1 - kept) + fromC * kept;
     }
@@ -47,8 +47,8 @@ public record BlockHeat(double capacityJPerK, double resistanceKPerW, double amb
      * gets there.
      */
     public OptionalDouble reachesS(final double fromC, final double toC, final double powerW) {
-        InRange.temperature(fromC, "fromC");
-        InRange.temperature(toC, "toC");
+        Given.temperature("fromC", fromC);
+        Given.temperature("toC", toC);
         if (fromC == toC) {
             return OptionalDouble.of(0);
         }
@@ -65,7 +65,7 @@ public record BlockHeat(double capacityJPerK, double resistanceKPerW, double amb
 
     /** Seconds of warm-up without any loss, always shorter than {@link #warmUpS}. */
     public double losslessWarmUpS(final double fromC, final double toC, final double powerW) {
-        return capacityJPerK * Math.max(0, toC - fromC) / InRange.positive(powerW, "powerW");
+        return capacityJPerK * Math.max(0, toC - fromC) / Given.positive("powerW", powerW);
     }
 
     /** Seconds that a thermostat keeps the heater off; empty when the block never cools to its lower temperature. */
@@ -90,7 +90,7 @@ public record BlockHeat(double capacityJPerK, double resistanceKPerW, double amb
 
     /** The mean power that holds a temperature, W; negative below ambient. */
     public double holdingPowerW(final double atC) {
-        return lossW(InRange.temperature(atC, "atC"));
+        return lossW(Given.temperature("atC", atC));
     }
 
     /**
@@ -100,12 +100,12 @@ public record BlockHeat(double capacityJPerK, double resistanceKPerW, double amb
      * @param heaterW the heater stays on through the burst
      */
     public double mostTakenW(final double fromC, final double notBelowC, final double heaterW, final double burstS) {
-        final double kept = keptAfter(InRange.positive(burstS, "burstS"));
-        if (InRange.temperature(fromC, "fromC") < InRange.temperature(notBelowC, "notBelowC")) {
+        final double kept = keptAfter(Given.positive("burstS", burstS));
+        if (Given.temperature("fromC", fromC) < Given.temperature("notBelowC", notBelowC)) {
             return 0;
         }
         final double aimedAtC = (notBelowC - fromC * kept) / (1 - kept);
-        return Math.max(0, InRange.notNegative(heaterW, "heaterW") - lossW(aimedAtC));
+        return Math.max(0, Given.notNegative("heaterW", heaterW) - lossW(aimedAtC));
     }
 
     /**
@@ -125,9 +125,9 @@ public record BlockHeat(double capacityJPerK, double resistanceKPerW, double amb
      * @param takenW power that the fluid takes while it is pumped
      */
     public double burstsPerHour(final double heaterW, final double atC, final double takenW, final double burstS) {
-        InRange.positive(takenW, "takenW");
-        final double fitting = 3_600 / InRange.positive(burstS, "burstS");
-        final double sparedW = InRange.notNegative(heaterW, "heaterW") - Math.max(0, holdingPowerW(atC));
+        Given.positive("takenW", takenW);
+        final double fitting = 3_600 / Given.positive("burstS", burstS);
+        final double sparedW = Given.notNegative("heaterW", heaterW) - Math.max(0, holdingPowerW(atC));
         return Math.min(fitting, Math.max(0, sparedW) / takenW * fitting);
     }
 
@@ -136,6 +136,6 @@ public record BlockHeat(double capacityJPerK, double resistanceKPerW, double amb
     }
 
     private double keptAfter(final double timeS) {
-        return StrictMath.exp(-InRange.notNegative(timeS, "timeS") / timeConstantS());
+        return StrictMath.exp(-Given.notNegative("timeS", timeS) / timeConstantS());
     }
 }

@@ -58,7 +58,7 @@ public enum BreakerCurve {
      * @param heat 0 or more; {@link #TRIPS_AT_HEAT} or more has tripped already
      */
     public OptionalDouble tripsAfterS(final double multiple, final double heat) {
-        InRange.notNegative(heat, "heat");
+        Given.notNegative("heat", heat);
         if (heat >= TRIPS_AT_HEAT) {
             return OptionalDouble.of(0);
         }
@@ -72,12 +72,12 @@ public enum BreakerCurve {
 
     /** The heat after a time at a current: what a plant keeps from step to step. */
     public static double heatAfter(final double heat, final double multiple, final double timeS) {
-        InRange.notNegative(heat, "heat");
-        final double kept = StrictMath.exp(-InRange.notNegative(timeS, "timeS") / TIME_CONSTANT_S);
+        Given.notNegative("heat", heat);
+        final double kept = StrictMath.exp(-Given.notNegative("timeS", timeS) / TIME_CONSTANT_S);
         return square(multiple) * (1 - kept) + heat * kept;
     }
 
     private static double square(final double multiple) {
-        return InRange.notNegative(multiple, "multiple") * multiple;
+        return Given.notNegative("multiple", multiple) * multiple;
     }
 }

@@ -11,8 +11,8 @@ public record BurstCycle(double burstS, double everyS) {
     private static final double ROUNDED_AWAY = 1e-12;
 
     public BurstCycle {
-        InRange.positive(burstS, "burstS");
-        InRange.between(everyS, burstS, Double.MAX_VALUE, "everyS");
+        Given.positive("burstS", burstS);
+        Given.within("everyS", everyS, burstS, Double.MAX_VALUE);
     }
 
     /** On time in all time, above 0 and at most 1. */
@@ -26,7 +26,7 @@ public record BurstCycle(double burstS, double everyS) {
 
     /** Whole bursts within a pump's time, such as {@link FogFluid#pumpTimeS}: a burst cut short is none. */
     public long wholeBursts(final double pumpTimeS) {
-        return (long) Math.floor(InRange.notNegative(pumpTimeS, "pumpTimeS") / burstS * (1 + ROUNDED_AWAY));
+        return (long) Math.floor(Given.notNegative("pumpTimeS", pumpTimeS) / burstS * (1 + ROUNDED_AWAY));
     }
 
     /** From the first burst until the last whole one and its pause have passed, seconds. */

@@ -19,7 +19,7 @@ public record Chilling(MoistAir air, double flowM3PerS) {
     private static final double DRY_ICE_GAS_J_PER_KG_K = 820;
 
     public Chilling {
-        InRange.notNegative(flowM3PerS, "flowM3PerS");
+        Given.notNegative("flowM3PerS", flowM3PerS);
     }
 
     /** Heat to take so that the air cools, without the water that condenses, W. */
@@ -42,7 +42,7 @@ public record Chilling(MoistAir air, double flowM3PerS) {
 
     /** Ice that a heat melts, kg/s; the melt water runs off unwarmed. */
     public static double iceKgPerS(final double heatW) {
-        return InRange.notNegative(heatW, "heatW") / ICE_J_PER_KG;
+        return Given.notNegative("heatW", heatW) / ICE_J_PER_KG;
     }
 
     /**
@@ -52,7 +52,7 @@ public record Chilling(MoistAir air, double flowM3PerS) {
      * @param toC the temperature of the chilled air, at least -78.5
      */
     public static double dryIceKgPerS(final double heatW, final double toC) {
-        InRange.between(toC, DRY_ICE_C, 50, "toC");
-        return InRange.notNegative(heatW, "heatW") / (DRY_ICE_J_PER_KG + DRY_ICE_GAS_J_PER_KG_K * (toC - DRY_ICE_C));
+        Given.within("toC", toC, DRY_ICE_C, 50);
+        return Given.notNegative("heatW", heatW) / (DRY_ICE_J_PER_KG + DRY_ICE_GAS_J_PER_KG_K * (toC - DRY_ICE_C));
     }
 }

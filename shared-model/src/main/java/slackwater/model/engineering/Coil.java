@@ -13,14 +13,14 @@ public record Coil(double inductanceH, double resistanceOhm, double supplyV) {
     public static final double DIODE_V = 0.7;
 
     public Coil {
-        InRange.positive(inductanceH, "inductanceH");
-        InRange.positive(resistanceOhm, "resistanceOhm");
-        InRange.positive(supplyV, "supplyV");
+        Given.positive("inductanceH", inductanceH);
+        Given.positive("resistanceOhm", resistanceOhm);
+        Given.positive("supplyV", supplyV);
     }
 
     /** Clamp voltage of a Zener diode in series with a diode, volts: faster than {@link #DIODE_V}. */
     public static double zenerClampV(final double zenerV) {
-        return InRange.positive(zenerV, "zenerV") + DIODE_V;
+        return Given.positive("zenerV", zenerV) + DIODE_V;
     }
 
     /** L/R, seconds. */
@@ -43,7 +43,7 @@ public record Coil(double inductanceH, double resistanceOhm, double supplyV) {
      * @param clampV across the coil, 0 for an ideal short
      */
     public double decayA(final double clampV, final double timeS) {
-        final double offsetA = InRange.notNegative(clampV, "clampV") / resistanceOhm;
+        final double offsetA = Given.notNegative("clampV", clampV) / resistanceOhm;
         return Math.max(0, (steadyA() + offsetA) * keptAfter(timeS) - offsetA);
     }
 
@@ -54,8 +54,8 @@ public record Coil(double inductanceH, double resistanceOhm, double supplyV) {
      * @param part 0 to 1; above 0 with an ideal short, which never ends the current
      */
     public double decayS(final double clampV, final double part) {
-        final double offsetA = InRange.notNegative(clampV, "clampV") / resistanceOhm;
-        InRange.between(part, 0, 1, "part");
+        final double offsetA = Given.notNegative("clampV", clampV) / resistanceOhm;
+        Given.within("part", part, 0, 1);
         if (clampV == 0 && part == 0) {
             throw new IllegalArgumentException("clampV=0.0 and part=0.0: an ideal short never ends the current");
         }
@@ -69,15 +69,15 @@ public record Coil(double inductanceH, double resistanceOhm, double supplyV) {
 
     /** What the open switch must stand, volts. */
     public double switchV(final double clampV) {
-        return supplyV + InRange.notNegative(clampV, "clampV");
+        return supplyV + Given.notNegative("clampV", clampV);
     }
 
     /** What the switch sees when the current is forced to end within a time and nothing clamps, volts. */
     public double spikeV(final double withinS) {
-        return supplyV + inductanceH * steadyA() / InRange.positive(withinS, "withinS");
+        return supplyV + inductanceH * steadyA() / Given.positive("withinS", withinS);
     }
 
     private double keptAfter(final double timeS) {
-        return StrictMath.exp(-InRange.notNegative(timeS, "timeS") / timeConstantS());
+        return StrictMath.exp(-Given.notNegative("timeS", timeS) / timeConstantS());
     }
 }

@@ -17,33 +17,32 @@ public final class ContinuousLoad {
     private ContinuousLoad() {}
 
     public static boolean isContinuous(final double lastsS) {
-        return InRange.notNegative(lastsS, "lastsS") >= CONTINUOUS_FROM_S;
+        return Given.notNegative("lastsS", lastsS) >= CONTINUOUS_FROM_S;
     }
 
     /** Largest continuous load of a breaker, amperes. */
     public static double largestA(final double breakerA) {
-        return InRange.positive(breakerA, "breakerA") / CONTINUOUS_FACTOR;
+        return Given.positive("breakerA", breakerA) / CONTINUOUS_FACTOR;
     }
 
     /** Largest continuous load of a breaker, watts. */
     public static double largestW(final double breakerA, final double supplyV) {
-        return largestA(breakerA) * InRange.positive(supplyV, "supplyV");
+        return largestA(breakerA) * Given.positive("supplyV", supplyV);
     }
 
     /** What the breaker must be rated for, amperes. */
     public static double breakerA(final double continuousA, final double otherA) {
-        return CONTINUOUS_FACTOR * InRange.notNegative(continuousA, "continuousA")
-                + InRange.notNegative(otherA, "otherA");
+        return CONTINUOUS_FACTOR * Given.notNegative("continuousA", continuousA) + Given.notNegative("otherA", otherA);
     }
 
     /** The smallest standard breaker for a rating, amperes (NEC 240.6, from memory); empty above 100 A. */
     public static OptionalDouble standardBreakerA(final double atLeastA) {
-        InRange.notNegative(atLeastA, "atLeastA");
+        Given.notNegative("atLeastA", atLeastA);
         return DoubleStream.of(STANDARD_A).filter(rating -> rating >= atLeastA).findFirst();
     }
 
     /** Current of a load that draws its power without reactive current, amperes. */
     public static double amps(final double powerW, final double supplyV) {
-        return InRange.notNegative(powerW, "powerW") / InRange.positive(supplyV, "supplyV");
+        return Given.notNegative("powerW", powerW) / Given.positive("supplyV", supplyV);
     }
 }

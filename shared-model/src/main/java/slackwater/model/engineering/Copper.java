@@ -18,7 +18,7 @@ public final class Copper {
      * @param gauge 0 to 40
      */
     public static double awgDiameterM(final int gauge) {
-        InRange.between(gauge, 0, 40, "gauge");
+        Given.within("gauge", gauge, 0, 40);
         return BASE_DIAMETER_M * StrictMath.pow(RATIO, (36 - gauge) / 39.0);
     }
 
@@ -30,11 +30,11 @@ public final class Copper {
 
     /** Resistance at a temperature, in parts of the one at 20 degC. Straight from -50 to 150 degC. */
     public static double temperatureFactor(final double temperatureC) {
-        return 1 + PER_K * (InRange.between(temperatureC, -50, 150, "temperatureC") - BASE_C);
+        return 1 + PER_K * (Given.within("temperatureC", temperatureC, -50, 150) - BASE_C);
     }
 
     /** Resistance of a metre of solid wire; a stranded one has 2 to 3 % more. */
     public static double ohmPerM(final double areaM2, final double temperatureC) {
-        return OHM_M / InRange.positive(areaM2, "areaM2") * temperatureFactor(temperatureC);
+        return OHM_M / Given.positive("areaM2", areaM2) * temperatureFactor(temperatureC);
     }
 }

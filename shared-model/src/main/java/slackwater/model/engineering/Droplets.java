@@ -20,7 +20,7 @@ public final class Droplets {
      * @param discHz 10 kHz to 3 MHz
      */
     public static double medianDiameterM(final double discHz) {
-        InRange.between(discHz, 10e3, 3e6, "discHz");
+        Given.within("discHz", discHz, 10e3, 3e6);
         return LANG_FACTOR * StrictMath.cbrt(8 * Math.PI * WATER_N_PER_M / (WATER_KG_PER_M3 * discHz * discHz));
     }
 
@@ -30,8 +30,8 @@ public final class Droplets {
      * @param diameterM above 0, at most {@link #LARGEST_STOKES_M}
      */
     public static double settlingMPerS(final double diameterM) {
-        InRange.positive(diameterM, "diameterM");
-        InRange.between(diameterM, 0, LARGEST_STOKES_M, "diameterM");
+        Given.positive("diameterM", diameterM);
+        Given.within("diameterM", diameterM, 0, LARGEST_STOKES_M);
         return WATER_KG_PER_M3 * diameterM * diameterM * GRAVITY_M_PER_S2 / (18 * AIR_PA_S);
     }
 
@@ -42,13 +42,11 @@ public final class Droplets {
      * @param airM3PerS the fan's flow
      */
     public static double loadKgPerM3(final double waterM3PerS, final double airM3PerS) {
-        return InRange.notNegative(waterM3PerS, "waterM3PerS")
-                * WATER_KG_PER_M3
-                / InRange.positive(airM3PerS, "airM3PerS");
+        return Given.notNegative("waterM3PerS", waterM3PerS) * WATER_KG_PER_M3 / Given.positive("airM3PerS", airM3PerS);
     }
 
     /** Heat that the air loses when all the water evaporates, W. */
     public static double coolingW(final double waterM3PerS) {
-        return InRange.notNegative(waterM3PerS, "waterM3PerS") * WATER_KG_PER_M3 * MoistAir.EVAPORATION_J_PER_KG;
+        return Given.notNegative("waterM3PerS", waterM3PerS) * WATER_KG_PER_M3 * MoistAir.EVAPORATION_J_PER_KG;
     }
 }

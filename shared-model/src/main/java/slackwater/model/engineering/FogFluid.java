@@ -17,7 +17,7 @@ public record FogFluid(double glycolShare) {
     private static final double BISECTED_C = 1e-9;
 
     public FogFluid {
-        InRange.between(glycolShare, 0, 1, "glycolShare");
+        Given.within("glycolShare", glycolShare, 0, 1);
     }
 
     /** Heat that turns a kilogram of the fluid into vapour, J/kg. */
@@ -28,12 +28,12 @@ public record FogFluid(double glycolShare) {
 
     /** The flow that a power vaporises for ever, kg/s: a burst draws on the heat of the block beside it. */
     public double steadyFlowKgPerS(final double powerW, final double fromC) {
-        return InRange.notNegative(powerW, "powerW") / heatJPerKg(fromC);
+        return Given.notNegative("powerW", powerW) / heatJPerKg(fromC);
     }
 
     /** The power that a flow takes, W. */
     public double powerW(final double flowKgPerS, final double fromC) {
-        return InRange.notNegative(flowKgPerS, "flowKgPerS") * heatJPerKg(fromC);
+        return Given.notNegative("flowKgPerS", flowKgPerS) * heatJPerKg(fromC);
     }
 
     /** Molecules of water among all molecules, 0 to 1. */
@@ -49,7 +49,7 @@ public record FogFluid(double glycolShare) {
      * @param pressurePa 20 kPa to 300 kPa
      */
     public double bubblePointC(final double pressurePa) {
-        InRange.between(pressurePa, 20e3, 300e3, "pressurePa");
+        Given.within("pressurePa", pressurePa, 20e3, 300e3);
         double lowC = 0;
         double highC = 300;
         while (highC - lowC > BISECTED_C) {
@@ -69,9 +69,9 @@ public record FogFluid(double glycolShare) {
      * @param densityKgPerM3 see {@link #USUAL_DENSITY_KG_PER_M3}
      */
     public static double pumpTimeS(final double volumeM3, final double densityKgPerM3, final double flowKgPerS) {
-        InRange.notNegative(volumeM3, "volumeM3");
-        InRange.positive(densityKgPerM3, "densityKgPerM3");
-        return volumeM3 * densityKgPerM3 / InRange.positive(flowKgPerS, "flowKgPerS");
+        Given.notNegative("volumeM3", volumeM3);
+        Given.positive("densityKgPerM3", densityKgPerM3);
+        return volumeM3 * densityKgPerM3 / Given.positive("flowKgPerS", flowKgPerS);
     }
 
     private double vapourPressurePa(final double temperatureC) {

@@ -29,7 +29,7 @@ public enum Fuse {
 
     /** The least rating for a continuous current, amperes. */
     public double leastA(final double continuousA) {
-        return InRange.notNegative(continuousA, "continuousA") / carries;
+        return Given.notNegative("continuousA", continuousA) / carries;
     }
 
     /**
@@ -39,8 +39,8 @@ public enum Fuse {
      * @param wireA what the thinnest wire behind the fuse may carry
      */
     public OptionalDouble choiceA(final double continuousA, final double wireA) {
-        InRange.positive(wireA, "wireA");
-        final double atLeastA = Math.max(leastA(continuousA), continuousA * RULE_OF_THUMB.lowest());
+        Given.positive("wireA", wireA);
+        final double atLeastA = Math.max(leastA(continuousA), continuousA * RULE_OF_THUMB.least());
         return DoubleStream.of(this == UL ? UL_A : IEC_A)
                 .filter(ratingA -> ratingA >= atLeastA && ratingA <= wireA)
                 .findFirst();

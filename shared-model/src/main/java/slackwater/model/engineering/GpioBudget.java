@@ -14,7 +14,7 @@ public record GpioBudget(GpioPads pads, List<Double> pinA) {
 
     public GpioBudget {
         pinA = List.copyOf(pinA);
-        pinA.forEach(amps -> InRange.notNegative(amps, "pinA"));
+        pinA.forEach(amps -> Given.notNegative("pinA", amps));
     }
 
     /** Places in the list of the pins that draw more than their pad stands. */

@@ -70,13 +70,13 @@ public record GpioPads(Levels input, Output output, UsualRange pullOhm, double s
 
     /** A drive strength, amperes: no limit of the current, which a short exceeds. */
     public double driveStrengthA(final int setting) {
-        InRange.between(setting, 0, DRIVE_STRENGTHS - 1, "setting");
+        Given.within("setting", setting, 0, DRIVE_STRENGTHS - 1);
         return safePadA * (setting + 1) / DRIVE_STRENGTHS;
     }
 
     /** How an input reads a steady voltage. */
     public Reading reading(final double volts) {
-        InRange.between(volts, 0, SUPPLY_V, "volts");
+        Given.within("volts", volts, 0, SUPPLY_V);
         if (volts <= input.lowAtMostV()) {
             return Reading.LOW;
         }
@@ -85,25 +85,25 @@ public record GpioPads(Levels input, Output output, UsualRange pullOhm, double s
 
     /** Voltages that a pin with its internal pull-up may have against a resistor to ground. */
     public UsualRange pulledUpV(final double toGroundOhm) {
-        return new UsualRange(dividedV(pullOhm.highest(), toGroundOhm), dividedV(pullOhm.lowest(), toGroundOhm));
+        return new UsualRange(dividedV(pullOhm.most(), toGroundOhm), dividedV(pullOhm.least(), toGroundOhm));
     }
 
     /** How an input with its internal pull-up reads against a resistor to ground, whatever its own pull. */
     public Reading readsPulledUp(final double toGroundOhm) {
         final UsualRange volts = pulledUpV(toGroundOhm);
-        final Reading lowest = reading(volts.lowest());
-        return lowest == reading(volts.highest()) ? lowest : Reading.UNCERTAIN;
+        final Reading lowest = reading(volts.least());
+        return lowest == reading(volts.most()) ? lowest : Reading.UNCERTAIN;
     }
 
     /** The voltage between two resistors from the 3.3 V supply to ground. */
     public static double dividedV(final double toSupplyOhm, final double toGroundOhm) {
-        InRange.positive(toSupplyOhm, "toSupplyOhm");
-        InRange.notNegative(toGroundOhm, "toGroundOhm");
+        Given.positive("toSupplyOhm", toSupplyOhm);
+        Given.notNegative("toGroundOhm", toGroundOhm);
         return SUPPLY_V * toGroundOhm / (toSupplyOhm + toGroundOhm);
     }
 
     /** What all pins together may draw from the 3.3 V supply, amperes. */
     public static double supplyA(final int pins) {
-        return InRange.notNegative(pins, "pins") * SUPPLY_A_PER_PIN;
+        return Given.notNegative("pins", pins) * SUPPLY_A_PER_PIN;
     }
 }

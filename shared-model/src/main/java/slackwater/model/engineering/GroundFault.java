@@ -28,7 +28,7 @@ public final class GroundFault {
     }
 
     public static Answer of(final double leakA) {
-        InRange.notNegative(leakA, "leakA");
+        Given.notNegative("leakA", leakA);
         if (leakA >= TRIPS_FROM_A) {
             return Answer.TRIPS;
         }

@@ -27,9 +27,9 @@ public record Liquid(double boilsC, double specificHeatJPerKgK, double vaporisat
     public static final Liquid GLYCEROL = new Liquid(290, 2_400, 975e3);
 
     public Liquid {
-        InRange.temperature(boilsC, "boilsC");
-        InRange.positive(specificHeatJPerKgK, "specificHeatJPerKgK");
-        InRange.positive(vaporisationJPerKg, "vaporisationJPerKg");
+        Given.temperature("boilsC", boilsC);
+        Given.positive("specificHeatJPerKgK", specificHeatJPerKgK);
+        Given.positive("vaporisationJPerKg", vaporisationJPerKg);
     }
 
     /**
@@ -38,7 +38,7 @@ public record Liquid(double boilsC, double specificHeatJPerKgK, double vaporisat
      * @param fromC at most the boiling point
      */
     public double heatJPerKg(final double fromC) {
-        InRange.between(fromC, -50, boilsC, "fromC");
+        Given.within("fromC", fromC, -50, boilsC);
         return specificHeatJPerKgK * (boilsC - fromC) + vaporisationJPerKg;
     }
 }

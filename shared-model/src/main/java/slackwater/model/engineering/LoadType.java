@@ -37,7 +37,7 @@ public enum LoadType {
 
     /** The most that the load may draw while it starts, amperes. */
     public double highestInrushA(final double steadyA) {
-        return InRange.notNegative(steadyA, "steadyA") * highestMultiple;
+        return Given.notNegative("steadyA", steadyA) * highestMultiple;
     }
 
     /** The steady current times this must not exceed a contact's resistive rating; published for lamps and motors. */

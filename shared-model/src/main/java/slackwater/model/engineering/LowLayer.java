@@ -20,7 +20,7 @@ public record LowLayer(double chilling, double evaporation, double droplets) {
      * @param dropletsKgPerM3 water put into it as droplets, before any of it evaporates
      */
     public static LowLayer of(final MoistAir around, final double chilledToC, final double dropletsKgPerM3) {
-        InRange.notNegative(dropletsKgPerM3, "dropletsKgPerM3");
+        Given.notNegative("dropletsKgPerM3", dropletsKgPerM3);
         final double aroundKgPerM3 = around.densityKgPerM3();
         final MoistAir chilled = around.chilledTo(chilledToC);
         final MoistAir cooled = chilled.withEvaporated(dropletsKgPerM3);
@@ -33,7 +33,7 @@ public record LowLayer(double chilling, double evaporation, double droplets) {
 
     /** What droplets add that do not evaporate, in parts of the air's density. */
     public static double dropletExcess(final double dropletsKgPerM3, final MoistAir around) {
-        return InRange.notNegative(dropletsKgPerM3, "dropletsKgPerM3") / around.densityKgPerM3();
+        return Given.notNegative("dropletsKgPerM3", dropletsKgPerM3) / around.densityKgPerM3();
     }
 
     /** The excess of all three causes. */
@@ -52,8 +52,8 @@ public record LowLayer(double chilling, double evaporation, double droplets) {
 
     /** As {@link #frontMPerS(double)} for a known excess, 0 to 1. */
     public static double frontMPerS(final double heightM, final double excess) {
-        InRange.positive(heightM, "heightM");
-        return StrictMath.sqrt(GRAVITY_M_PER_S2 * heightM * InRange.between(excess, 0, 1, "excess"));
+        Given.positive("heightM", heightM);
+        return StrictMath.sqrt(GRAVITY_M_PER_S2 * heightM * Given.within("excess", excess, 0, 1));
     }
 
     /**
@@ -62,8 +62,8 @@ public record LowLayer(double chilling, double evaporation, double droplets) {
      * @param heightM the layer's height, metres
      */
     public static double excessAgainst(final double heightM, final double windMPerS) {
-        final double squared = InRange.notNegative(windMPerS, "windMPerS") * windMPerS;
-        return squared / (GRAVITY_M_PER_S2 * InRange.positive(heightM, "heightM"));
+        final double squared = Given.notNegative("windMPerS", windMPerS) * windMPerS;
+        return squared / (GRAVITY_M_PER_S2 * Given.positive("heightM", heightM));
     }
 
     /**
@@ -72,6 +72,6 @@ public record LowLayer(double chilling, double evaporation, double droplets) {
      * @param windMPerS wind at the layer's height
      */
     public boolean staysLow(final double heightM, final double windMPerS) {
-        return InRange.notNegative(windMPerS, "windMPerS") < frontMPerS(heightM);
+        return Given.notNegative("windMPerS", windMPerS) < frontMPerS(heightM);
     }
 }

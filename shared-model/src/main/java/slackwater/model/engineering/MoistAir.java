@@ -32,9 +32,9 @@ public record MoistAir(double temperatureC, double humidity, double pressurePa) 
     private static final double BISECTED_K = 1e-9;
 
     public MoistAir {
-        InRange.between(temperatureC, COLDEST_C, 50, "temperatureC");
-        InRange.between(humidity, 0, 1, "humidity");
-        InRange.between(pressurePa, 50e3, 110e3, "pressurePa");
+        Given.within("temperatureC", temperatureC, COLDEST_C, 50);
+        Given.within("humidity", humidity, 0, 1);
+        Given.within("pressurePa", pressurePa, 50e3, 110e3);
     }
 
     /** At sea level. */
@@ -97,7 +97,7 @@ public record MoistAir(double temperatureC, double humidity, double pressurePa) 
      * @param waterKgPerM3 more than {@link #waterToWetBulbKgPerM3} changes nothing further
      */
     public MoistAir withEvaporated(final double waterKgPerM3) {
-        InRange.notNegative(waterKgPerM3, "waterKgPerM3");
+        Given.notNegative("waterKgPerM3", waterKgPerM3);
         final double wantedK = waterKgPerM3 * EVAPORATION_J_PER_KG / heatCapacityJPerM3K();
         final double cooledK = Math.min(wantedK, temperatureC - wetBulbC());
         return withVapour(temperatureC - cooledK, vapourPa() + psychrometerPa(cooledK));
@@ -109,7 +109,7 @@ public record MoistAir(double temperatureC, double humidity, double pressurePa) 
      * @param toC at most its own temperature
      */
     public MoistAir chilledTo(final double toC) {
-        InRange.between(toC, COLDEST_C, temperatureC, "toC");
+        Given.within("toC", toC, COLDEST_C, temperatureC);
         return withVapour(toC, vapourPa());
     }
 

@@ -9,8 +9,8 @@ package slackwater.model.engineering;
 public record RatedCoil(double supplyV, double powerW) {
 
     public RatedCoil {
-        InRange.positive(supplyV, "supplyV");
-        InRange.positive(powerW, "powerW");
+        Given.positive("supplyV", supplyV);
+        Given.positive("powerW", powerW);
     }
 
     /** Current when cold, amperes. */
@@ -34,6 +34,6 @@ public record RatedCoil(double supplyV, double powerW) {
      * @param margin in parts of their current, such as 0.2
      */
     public double supplyA(final int coils, final double margin) {
-        return InRange.notNegative(coils, "coils") * currentA() * (1 + InRange.notNegative(margin, "margin"));
+        return Given.notNegative("coils", coils) * currentA() * (1 + Given.notNegative("margin", margin));
     }
 }

@@ -13,7 +13,7 @@ public record RelayContact(double resistiveA) {
     public static final double INDUCTIVE_TEST_TIME_CONSTANT_S = 0.007;
 
     public RelayContact {
-        InRange.positive(resistiveA, "resistiveA");
+        Given.positive("resistiveA", resistiveA);
     }
 
     /**
@@ -21,10 +21,10 @@ public record RelayContact(double resistiveA) {
      * highest inrush stays within the rating (the project's own caution, no source).
      */
     public double largestSteadyA(final LoadType type) {
-        return resistiveA / type.oneFactor().orElse(type.inrushMultiple().highest());
+        return resistiveA / type.oneFactor().orElse(type.inrushMultiple().most());
     }
 
     public boolean carries(final LoadType type, final double steadyA) {
-        return InRange.notNegative(steadyA, "steadyA") <= largestSteadyA(type);
+        return Given.notNegative("steadyA", steadyA) <= largestSteadyA(type);
     }
 }

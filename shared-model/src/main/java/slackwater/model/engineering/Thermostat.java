@@ -9,8 +9,8 @@ package slackwater.model.engineering;
 public record Thermostat(double lowC, double highC) {
 
     public Thermostat {
-        InRange.temperature(lowC, "lowC");
-        InRange.temperature(highC, "highC");
+        Given.temperature("lowC", lowC);
+        Given.temperature("highC", highC);
         if (highC <= lowC) {
             throw new IllegalArgumentException("highC=" + highC + " is not above lowC=" + lowC);
         }

@@ -33,10 +33,10 @@ public record UsualFogMaker(UsualRange powerW, UsualRange warmUpS) {
 
     /** The class of a heater: the first that reaches its power, the strongest above all. */
     public static UsualFogMaker of(final double heaterW) {
-        InRange.positive(heaterW, "heaterW");
-        if (heaterW <= WATTS_400.powerW.highest()) {
+        Given.positive("heaterW", heaterW);
+        if (heaterW <= WATTS_400.powerW.most()) {
             return WATTS_400;
         }
-        return heaterW <= WATTS_700_TO_1000.powerW.highest() ? WATTS_700_TO_1000 : WATTS_1200_TO_1500;
+        return heaterW <= WATTS_700_TO_1000.powerW.most() ? WATTS_700_TO_1000 : WATTS_1200_TO_1500;
     }
 }

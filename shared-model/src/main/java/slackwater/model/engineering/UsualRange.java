@@ -1,28 +1,30 @@
 package slackwater.model.engineering;
 
 /**
- * What the trade usually finds: common practice without a source, good for a first estimate and to be marked as assumed.
- * The unit is named where the range is.
+ * What is usual in the trade, without a source: good for a first guess that is marked as assumed, never for a limit.
  *
- * @param lowest belongs to the range, at least 0
- * @param highest belongs to the range, at least {@code lowest}
+ * @param least in the unit that the constant's name ends in
+ * @param most at least as much
  */
-public record UsualRange(double lowest, double highest) {
+public record UsualRange(double least, double most) {
 
     public UsualRange {
-        InRange.notNegative(lowest, "lowest");
-        InRange.between(highest, lowest, Double.MAX_VALUE, "highest");
+        Given.notNegative("least", least);
+        Given.require(most >= least && most < Double.POSITIVE_INFINITY, "most", most, "at least " + least);
     }
 
-    public boolean contains(final double value) {
-        return value >= lowest && value <= highest;
-    }
-
+    /** Half-way between both ends. */
     public double middle() {
-        return (lowest + highest) / 2;
+        return (least + most) / 2;
     }
 
+    /** Whether a figure is one that surprises nobody; both ends belong to it. */
+    public boolean holds(final double value) {
+        return value >= least && value <= most;
+    }
+
+    /** The same in another unit. */
     UsualRange times(final double factor) {
-        return new UsualRange(lowest * factor, highest * factor);
+        return new UsualRange(least * factor, most * factor);
     }
 }

@@ -14,8 +14,8 @@ public record WireRun(double lengthM, double ohmPerM) {
     public static final double ADVISED_WHOLE_DROP = 0.05;
 
     public WireRun {
-        InRange.notNegative(lengthM, "lengthM");
-        InRange.positive(ohmPerM, "ohmPerM");
+        Given.notNegative("lengthM", lengthM);
+        Given.positive("ohmPerM", ohmPerM);
     }
 
     /** There and back, ohm. */
@@ -25,22 +25,22 @@ public record WireRun(double lengthM, double ohmPerM) {
 
     /** What the run takes from the load, volts. */
     public double dropV(final double amps) {
-        return InRange.notNegative(amps, "amps") * loopOhm();
+        return Given.notNegative("amps", amps) * loopOhm();
     }
 
     /** The drop in parts of the supply's voltage. */
     public double dropShare(final double amps, final double supplyV) {
-        return dropV(amps) / InRange.positive(supplyV, "supplyV");
+        return dropV(amps) / Given.positive("supplyV", supplyV);
     }
 
     /** Current that flows when the far end is shorted, amperes: what must trip the breaker. */
     public double shortCircuitA(final double supplyV) {
-        return InRange.positive(supplyV, "supplyV") / InRange.positive(loopOhm(), "loopOhm");
+        return Given.positive("supplyV", supplyV) / Given.positive("loopOhm", loopOhm());
     }
 
     /** Longest one-way run that keeps a drop, metres. */
     public static double longestM(final double ohmPerM, final double amps, final double allowedDropV) {
-        InRange.positive(ohmPerM, "ohmPerM");
-        return InRange.notNegative(allowedDropV, "allowedDropV") / (2 * InRange.positive(amps, "amps") * ohmPerM);
+        Given.positive("ohmPerM", ohmPerM);
+        return Given.notNegative("allowedDropV", allowedDropV) / (2 * Given.positive("amps", amps) * ohmPerM);
     }
 }

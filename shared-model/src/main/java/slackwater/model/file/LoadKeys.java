@@ -4,7 +4,7 @@ import java.time.Duration;
 import java.util.Optional;
 import slackwater.model.Feed;
 import slackwater.model.Load;
-import slackwater.model.LoadType;
+import slackwater.model.engineering.LoadType;
 import slackwater.model.finding.Findings.Words;
 import slackwater.model.quantity.Dimension;
 

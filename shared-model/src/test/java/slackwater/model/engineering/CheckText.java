@@ -36,7 +36,7 @@ final class CheckText {
 
     /** A range in a unit of the handbook, rounded to nine digits because the unit is not the project's own. */
     static String range(final UsualRange range, final double unit) {
-        return rounded(range.lowest() / unit) + ".." + rounded(range.highest() / unit);
+        return rounded(range.least() / unit) + ".." + rounded(range.most() / unit);
     }
 
     private static String rounded(final double value) {

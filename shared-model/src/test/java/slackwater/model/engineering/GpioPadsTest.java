@@ -57,7 +57,7 @@ class GpioPadsTest {
     }
 
     private static String volts(final UsualRange range) {
-        return String.format(Locale.ROOT, "%.2f..%.2f", range.lowest(), range.highest());
+        return String.format(Locale.ROOT, "%.2f..%.2f", range.least(), range.most());
     }
 
     static Stream<CheckValue> cases() {

@@ -60,8 +60,8 @@ class GroundFaultTest {
     /** Common practice: a dozen supplies with capacitors to ground sit near the threshold. */
     @Test
     void aDozenSuppliesMayTripIt() {
-        assertThat(GroundFault.of(12 * GroundFault.SUPPLY_LEAK_A.highest())).isEqualTo(GroundFault.Answer.TRIPS);
-        assertThat(GroundFault.of(12 * GroundFault.SUPPLY_LEAK_A.lowest())).isEqualTo(GroundFault.Answer.HOLDS);
+        assertThat(GroundFault.of(12 * GroundFault.SUPPLY_LEAK_A.most())).isEqualTo(GroundFault.Answer.TRIPS);
+        assertThat(GroundFault.of(12 * GroundFault.SUPPLY_LEAK_A.least())).isEqualTo(GroundFault.Answer.HOLDS);
     }
 
     @Test

@@ -45,7 +45,7 @@ class UsualFogMakerTest {
     @ParameterizedTest
     @CsvSource({"250, 400", "400, 400", "401, 1000", "1000, 1000", "1001, 1500", "3000, 1500"})
     void aHeaterIsOfTheFirstClassThatReachesItsPower(final double heaterW, final double classEndsAtW) {
-        assertThat(UsualFogMaker.of(heaterW).powerW().highest()).isEqualTo(classEndsAtW);
+        assertThat(UsualFogMaker.of(heaterW).powerW().most()).isEqualTo(classEndsAtW);
     }
 
     @Test
@@ -57,12 +57,12 @@ class UsualFogMakerTest {
     @Test
     void aRangeContainsItsEnds() {
         final UsualRange range = new UsualRange(20, 60);
-        assertThat(range.contains(19.99)).isFalse();
-        assertThat(range.contains(20)).isTrue();
-        assertThat(range.contains(60)).isTrue();
-        assertThat(range.contains(60.01)).isFalse();
+        assertThat(range.holds(19.99)).isFalse();
+        assertThat(range.holds(20)).isTrue();
+        assertThat(range.holds(60)).isTrue();
+        assertThat(range.holds(60.01)).isFalse();
         assertThat(range.middle()).isEqualTo(40);
-        assertThat(new UsualRange(3, 3).contains(3)).isTrue();
-        assertThatThrownBy(() -> new UsualRange(3, 2.9)).hasMessageStartingWith("highest=2.9 is not within 3.0 to");
+        assertThat(new UsualRange(3, 3).holds(3)).isTrue();
+        assertThatThrownBy(() -> new UsualRange(3, 2.9)).hasMessageStartingWith("most=2.9 is not at least 3.0");
     }
 }

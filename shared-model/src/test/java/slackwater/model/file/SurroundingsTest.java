@@ -13,10 +13,10 @@ import slackwater.model.Air;
 import slackwater.model.Circuit;
 import slackwater.model.Feed;
 import slackwater.model.Limits;
-import slackwater.model.LoadType;
 import slackwater.model.Rig;
 import slackwater.model.Supply;
 import slackwater.model.Weather;
+import slackwater.model.engineering.LoadType;
 import slackwater.model.finding.Finding;
 
 /** What stands around a rig, read from the tables that only simulator and budget use. */

@@ -53,10 +53,7 @@ public record Assumed(Rig rig, List<String> notes) {
                         rig.interlocks(),
                         rig.arming(),
                         rig.people(),
-                        new Rig.Surroundings(
-                                Optional.of(way),
-                                rig.surroundings().air(),
-                                rig.surroundings().walkers())),
+                        rig.surroundings().along(way)),
                 notes);
     }
 
