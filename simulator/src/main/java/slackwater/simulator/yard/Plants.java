@@ -5,9 +5,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import slackwater.model.Air;
+import slackwater.model.Facts;
 import slackwater.model.Input;
 import slackwater.model.Load;
 import slackwater.model.Output;
@@ -37,6 +39,7 @@ final class Plants {
     private final Map<Integer, WaterTray> trays = new HashMap<>();
     private final Map<Integer, Release> releases = new HashMap<>();
     private final Map<Integer, Prop> props = new HashMap<>();
+    private final Map<Integer, CylinderProp> cylinders = new HashMap<>();
     private final List<Beam> beams = new ArrayList<>();
     private final List<MotionSensor> motions = new ArrayList<>();
     private final List<Optional<Relay>> relays = new ArrayList<>();
@@ -70,6 +73,7 @@ final class Plants {
         for (int i = 0; i < rig.outputs().size(); i++) {
             addOutput(i, rig.outputs().get(i));
         }
+        inOrder.addAll(sections); // after the valves that they feed, before the switches that feel them
         addPuffs();
         fog = add(new Fog(puffs, beams, wind, seed));
         for (int i = 0; i < rig.inputs().size(); i++) {
@@ -85,6 +89,7 @@ final class Plants {
         tank.ifPresent(store ->
                 store.fill(state, rig.surroundings().air().map(Air::cutOutPa).orElse(0.0)));
         sections.forEach(section -> section.begin(state));
+        cylinders.values().forEach(cylinder -> cylinder.begin(state));
         trays.values().forEach(tray -> tray.fill(state));
         pumps.values().forEach(pump -> pump.fill(state));
         heaters.values().forEach(block -> block.begin(state));
@@ -127,6 +132,10 @@ final class Plants {
         return sections;
     }
 
+    Optional<CylinderProp> cylinder(final int output) {
+        return Optional.ofNullable(cylinders.get(output));
+    }
+
     Optional<Prop> prop(final int output) {
         return Optional.ofNullable(props.get(output));
     }
@@ -165,15 +174,21 @@ final class Plants {
         for (int i = 0; i < rig.outputs().size(); i++) {
             if (rig.outputs().get(i).family() == Family.AIR_SUPPLY) {
                 supplies.add(rig.outputs().get(i));
-                sections.add(add(new AirSection(OptionalInt.of(i), workingPa, tank, slots)));
+                sections.add(section(OptionalInt.of(i), rig.outputs().get(i).facts(), workingPa));
             }
         }
         final boolean usesAir = tank.isPresent()
                 || rig.outputs().stream().anyMatch(output -> output.family() == Family.VALVE)
                 || rig.inputs().stream().anyMatch(input -> input.family() == InputFamily.PRESSURE);
         if (sections.isEmpty() && usesAir) {
-            sections.add(add(new AirSection(OptionalInt.empty(), workingPa, tank, slots)));
+            sections.add(section(OptionalInt.empty(), Facts.NONE, workingPa));
         }
+    }
+
+    private AirSection section(final OptionalInt supply, final Facts facts, final double workingPa) {
+        final OptionalDouble nominalM3PerS =
+                rig.surroundings().air().map(air -> air.plate().flowM3PerS()).orElse(OptionalDouble.empty());
+        return new AirSection(supply, facts, workingPa, nominalM3PerS, tank, slots);
     }
 
     private double airC() {
@@ -286,7 +301,14 @@ final class Plants {
 
     private void addValve(final int index, final Output output) {
         final AirSection air = sectionOf(Optional.of(output.zone()), output.controller());
-        if (Stroke.isToldBy(output.facts())) {
+        if (CylinderForm.isToldBy(output.facts())) {
+            final CylinderProp prop = add(new CylinderProp(index, output, air, slots));
+            cylinders.put(index, prop);
+            props.put(index, prop);
+            air.feeds(prop);
+        } else if (Nozzle.isToldBy(output.facts())) {
+            air.feeds(add(new Nozzle(index, output, air, slots)));
+        } else if (Stroke.isToldBy(output.facts())) {
             props.put(index, add(new Stroke(index, output, air, slots)));
         } else {
             add(new Jet(index, output, air, slots));
@@ -328,6 +350,13 @@ final class Plants {
             }
         }
         return sectionOf(input.zone(), String.join(" ", input.controllers()));
+    }
+
+    /** The line that a valve or an air supply belongs to. */
+    AirSection line(final int output) {
+        final Output of = rig.outputs().get(output);
+        final int supply = supplies.indexOf(of);
+        return supply >= 0 ? sections.get(supply) : sectionOf(Optional.of(of.zone()), of.controller());
     }
 
     /** The hoses of the same zone, else of the same controller, else the first. */

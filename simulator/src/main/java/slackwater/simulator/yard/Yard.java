@@ -251,6 +251,39 @@ public final class Yard implements Truth {
         return fixed.plants().tank().map(tank -> tank.pressurePa(state)).orElse(0.0);
     }
 
+    /** Gauge pressure on the line of a valve or an air supply, pascals. */
+    public double linePa(final int output) {
+        return fixed.plants().line(output).pressurePa(state);
+    }
+
+    /** Where the moving part of a cylinder stands: 0 at rest, 1 at the end of its travel. */
+    public double position(final int output) {
+        return fixed.plants()
+                .cylinder(output)
+                .orElseThrow(() -> notA("cylinder", output))
+                .position(state);
+    }
+
+    /** How often the compressor has started. */
+    public long compressorStarts() {
+        return fixed.plants().tank().map(tank -> tank.starts(state)).orElse(0L);
+    }
+
+    /** Where the air has gone since the evening began; nothing where the rig tells of no tank. */
+    public AirBalance airBalance() {
+        double linesM3 = 0;
+        double ventedM3 = 0;
+        for (final AirSection section : fixed.plants().sections()) {
+            linesM3 += section.holdsM3(state);
+            ventedM3 += section.ventedM3(state);
+        }
+        final Tank.Balance tank = fixed.plants()
+                .tank()
+                .map(store -> store.balance(state))
+                .orElse(new Tank.Balance(0, 0, 0, 0));
+        return new AirBalance(tank.storedM3(), linesM3, ventedM3, tank.leakedM3(), tank.deliveredM3());
+    }
+
     /** Temperature of a heater's block, degC. */
     public double blockC(final int output) {
         return block(output).temperatureC(state);
