@@ -42,6 +42,7 @@ public final class TestYard {
     private VirtualPins pins;
     private Scan scan;
     private long nowMs;
+    private long wakesAtNs;
     private long epochMs;
     private boolean isTimeTrusted;
 
@@ -167,7 +168,7 @@ public final class TestYard {
 
     /** One scan. */
     public TestYard scan() {
-        scan.once(nowMs * MS, new Wall(epochMs + nowMs, isTimeTrusted));
+        wakesAtNs = scan.once(nowMs * MS, new Wall(epochMs + nowMs, isTimeTrusted));
         nowMs += PERIOD_MS;
         return this;
     }
@@ -224,6 +225,11 @@ public final class TestYard {
 
     public long nowMs() {
         return nowMs;
+    }
+
+    /** By the wall clock, when the last scan wants the next one if nothing happens before. */
+    public long wakesAtEpochMs() {
+        return epochMs + wakesAtNs / MS;
     }
 
     public Mode mode(final String zone) {
