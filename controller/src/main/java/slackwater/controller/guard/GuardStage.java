@@ -91,6 +91,9 @@ public final class GuardStage {
         for (final ReleaseGuard release : releases) {
             release.update(run, image);
         }
+        for (final Guard guard : observers) {
+            guard.update(run, image);
+        }
         for (int output = 0; output < guardsOf.length; output++) {
             image.permitted[output] = image.demand[output] && isPermitted(run, image, output);
             image.next[output] = image.permitted[output];
@@ -178,6 +181,9 @@ public final class GuardStage {
         }
         if (interlock instanceof Interlock.Exclusion exclusion) {
             return new ExclusionGuard(exclusion, parts.places(), layout);
+        }
+        if (interlock instanceof Interlock.Shed shed) {
+            return new ShedGuard(shed, parts.places(), parts.observations(), layout);
         }
         if (interlock instanceof Interlock.LoadLimit load) {
             return new LoadGuard(load, parts.places(), layout);
