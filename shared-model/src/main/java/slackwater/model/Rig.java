@@ -16,7 +16,8 @@ public record Rig(
         List<Interlock> interlocks,
         Arming arming,
         List<String> people,
-        Surroundings surroundings) {
+        Surroundings surroundings,
+        LedgerRules ledger) {
 
     /** What stands around the rig: only simulator and budget need it. */
     public record Surroundings(
@@ -38,6 +39,34 @@ public record Rig(
         public Surroundings(final Optional<WalkWay> way, final Optional<Air> air, final Optional<Walkers> walkers) {
             this(way, air, walkers, Optional.empty(), List.of(), List.of());
         }
+    }
+
+    /** A rig whose ledger warns as usual. */
+    public Rig(
+            final String name,
+            final Duration scan,
+            final Optional<Place> place,
+            final List<Controller> controllers,
+            final List<Zone> zones,
+            final List<Input> inputs,
+            final List<Output> outputs,
+            final List<Interlock> interlocks,
+            final Arming arming,
+            final List<String> people,
+            final Surroundings surroundings) {
+        this(
+                name,
+                scan,
+                place,
+                controllers,
+                zones,
+                inputs,
+                outputs,
+                interlocks,
+                arming,
+                people,
+                surroundings,
+                LedgerRules.USUAL);
     }
 
     public Rig {
