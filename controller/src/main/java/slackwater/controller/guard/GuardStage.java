@@ -35,7 +35,8 @@ public final class GuardStage {
             Observations observations,
             DriverLimits limits,
             Modes modes,
-            LatchedTrips trips) {}
+            LatchedTrips trips,
+            Bottles bottles) {}
 
     /** The mode table, as the guards see it. */
     public interface Modes extends SurroundingsGuard.Surroundings {}
@@ -52,8 +53,12 @@ public final class GuardStage {
         final Guard mode = new SurroundingsGuard(places, parts.modes());
         final Guard trip = new TripGuard(places, parts.trips());
         final Guard limit = new LimitGuard(places, parts.limits());
+        final Guard bottle = new BottleGuard(places, parts.bottles());
         outputs.forEach(output -> perOutput.add(new ArrayList<>(List.of(mode, trip, limit))));
         for (int o = 0; o < outputs.size(); o++) {
+            if (parts.bottles().hasBottle(o)) {
+                perOutput.get(o).add(bottle);
+            }
             if (outputs.get(o).family() == Family.RELEASE) {
                 final ReleaseGuard release = new ReleaseGuard(places, o, layout);
                 oneShots.add(release);
