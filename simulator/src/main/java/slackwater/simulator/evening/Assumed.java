@@ -56,7 +56,8 @@ public record Assumed(Rig rig, List<String> notes) {
                         new Rig.Surroundings(
                                 Optional.of(way),
                                 rig.surroundings().air(),
-                                rig.surroundings().walkers())),
+                                rig.surroundings().walkers()),
+                        rig.ledger()),
                 notes);
     }
 
