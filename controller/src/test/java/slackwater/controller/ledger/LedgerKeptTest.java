@@ -114,6 +114,15 @@ class LedgerKeptTest {
     }
 
     @Test
+    void aScanThatChangesNothingWakesToKeepTheLedger() {
+        final TestYard yard = armed(new Shelf()).press("ask", 100).scan(10_000);
+        final long nowNs = yard.nowMs() * TestYard.MS;
+        final long wakeNs = yard.scanner().once(nowNs, Wall.UNKNOWN);
+        assertThat(yard.scanner().run().wakeNs()).isGreaterThan(nowNs + 100_000_000_000L);
+        assertThat(wakeNs).isBetween(nowNs + 50_000_000_000L, nowNs + 60_000_000_000L);
+    }
+
+    @Test
     void aRestartForgetsNothing() {
         final TestYard yard = armed(new Shelf());
         yard.press("ask", 100).scan(10_000);
