@@ -16,6 +16,9 @@ public final class RuleWords {
     public static final String EXCLUSION = "exclusion";
     public static final String PERMISSIVE = "permissive";
     public static final String TRIP = "trip";
+    /** A less important output started although what it needs had been scarce for long enough. */
+    public static final String SHED = "shed";
+
     public static final String LOAD_LIMIT = "load-limit";
     public static final String FLASH_LIMIT = "flash-limit";
     /** Energised although the stop loop was open, or had been and nobody had reset it. */
