@@ -117,29 +117,38 @@ record CylinderForm(Cylinder cylinder, Moving moving, Air air, boolean isDouble,
         numbers[first + ROD_M3] = ATM * rodM3(0) / Tank.ANR_PA;
     }
 
-    /** Goes on by a small step; returns what it took from the line, m3 ANR. */
+    /**
+     * Goes on by a small step, of second order: half the way, half the air, the push, the air, the other half of the way.
+     * Returns what it took from the line, m3 ANR.
+     */
     double advance(
             final double[] numbers, final int first, final boolean isOpen, final double linePa, final double stepS) {
-        final double atM = numbers[first + AT_M];
-        final double capPa = capPa(numbers, first);
-        final double rodPa = rodPa(numbers, first);
         final double feedPa = Math.min(linePa, air.regulatedPaAbs);
-        double takenM3 = 0;
-        if (isOpen) {
-            takenM3 = gain(feedPa, capPa, capM3(atM), air.outOfCap, stepS);
-            numbers[first + CAP_M3] += takenM3;
-        } else if (!isBlockedAtRest) {
-            numbers[first + CAP_M3] += gain(ATM, capPa, capM3(atM), air.outOfCap, stepS);
+        final double capPlacePa = isOpen ? feedPa : ATM;
+        final double rodPlacePa = isOpen ? ATM : feedPa;
+        final boolean isCapOpen = isOpen || !isBlockedAtRest;
+        walk(numbers, first, stepS / 2);
+        final double capM3 = numbers[first + CAP_M3];
+        final double rodM3 = numbers[first + ROD_M3];
+        final double capSpaceM3 = capM3(numbers[first + AT_M]);
+        final double rodSpaceM3 = rodM3(numbers[first + AT_M]);
+        if (isCapOpen) {
+            numbers[first + CAP_M3] += gainM3(capPlacePa, capM3, capM3, capSpaceM3, air.outOfCap, stepS / 2);
         }
         if (isDouble) {
-            final double rodGainM3 = isOpen
-                    ? gain(ATM, rodPa, rodM3(atM), air.outOfRod, stepS)
-                    : gain(feedPa, rodPa, rodM3(atM), air.outOfRod, stepS);
-            numbers[first + ROD_M3] += rodGainM3;
-            takenM3 += isOpen ? 0 : rodGainM3;
+            numbers[first + ROD_M3] += gainM3(rodPlacePa, rodM3, rodM3, rodSpaceM3, air.outOfRod, stepS / 2);
         }
-        move(numbers, first, stepS);
-        return takenM3;
+        push(numbers, first, stepS);
+        final double capGainM3 = isCapOpen
+                ? gainM3(capPlacePa, capM3, numbers[first + CAP_M3], capSpaceM3, air.outOfCap, stepS)
+                : 0;
+        final double rodGainM3 = isDouble
+                ? gainM3(rodPlacePa, rodM3, numbers[first + ROD_M3], rodSpaceM3, air.outOfRod, stepS)
+                : 0;
+        numbers[first + CAP_M3] = capM3 + capGainM3;
+        numbers[first + ROD_M3] = rodM3 + rodGainM3;
+        walk(numbers, first, stepS / 2);
+        return isOpen ? capGainM3 : rodGainM3;
     }
 
     /** Air in the cap and, where it is driven by air, on the rod side, m3 ANR. */
@@ -173,31 +182,41 @@ record CylinderForm(Cylinder cylinder, Moving moving, Air air, boolean isDouble,
         return air.deadM3 + cylinder.pullAreaM2() * (cylinder.travelM() - atM);
     }
 
-    /** What a side gains from a place in a step: inward by the valve, outward no faster than its throttle. */
-    private double gain(
-            final double placePa, final double sidePa, final double sideM3, final double out, final double stepS) {
+    /**
+     * What a side gains from a place: inward by the valve, outward no faster than its throttle, and never beyond even pressure.
+     *
+     * @param fromM3 what it held at the step's beginning
+     * @param withM3 what it holds when the flow is looked at
+     */
+    private double gainM3(
+            final double placePa,
+            final double fromM3,
+            final double withM3,
+            final double spaceM3,
+            final double out,
+            final double stepS) {
+        final double sidePa = withM3 * Tank.ANR_PA / spaceM3;
         final double conductance = placePa >= sidePa ? air.in : out;
         final double wantedM3 = FlowPath.massFlow(conductance, air.criticalRatio, placePa, sidePa, 1)
                 / FreeAir.REFERENCE_KG_PER_M3
                 * stepS;
-        final double evenM3 = (placePa - sidePa) * sideM3 / Tank.ANR_PA;
+        final double evenM3 = placePa * spaceM3 / Tank.ANR_PA - fromM3;
         return Math.abs(wantedM3) < Math.abs(evenM3) ? wantedM3 : evenM3;
     }
 
-    private void move(final double[] numbers, final int first, final double stepS) {
+    private void push(final double[] numbers, final int first, final double stepS) {
         final double before = numbers[first + SPEED];
-        final double push = pushed(numbers, first, forceN(numbers, first));
-        double speed = before + push / moving.massKg * stepS;
-        if (before != 0 && before * speed < 0) {
-            speed = 0; // friction stops it and does not drive it back
-        }
-        double atM = numbers[first + AT_M] + speed * stepS;
+        final double speed = before + pushed(numbers, first, forceN(numbers, first)) / moving.massKg * stepS;
+        // friction stops it and does not drive it back
+        numbers[first + SPEED] = before != 0 && before * speed < 0 ? 0 : speed;
+    }
+
+    private void walk(final double[] numbers, final int first, final double stepS) {
+        final double atM = numbers[first + AT_M] + numbers[first + SPEED] * stepS;
         if (atM <= 0 || atM >= cylinder.travelM()) {
-            atM = atM <= 0 ? 0 : cylinder.travelM();
-            speed = 0; // a stop that takes the energy
+            numbers[first + SPEED] = 0; // a stop that takes the energy
         }
-        numbers[first + AT_M] = atM;
-        numbers[first + SPEED] = speed;
+        numbers[first + AT_M] = Math.max(0, Math.min(cylinder.travelM(), atM));
     }
 
     private double forceN(final double[] numbers, final int first) {
