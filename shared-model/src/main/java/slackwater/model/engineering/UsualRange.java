@@ -1,8 +1,8 @@
 package slackwater.model.engineering;
 
 /**
- * What the trade usually finds: common practice without a source, good for a first estimate and to be marked as assumed.
- * The unit is named where the range is.
+ * From the least to the most that is usually found: where it is common practice without a source, it is good for a
+ * first estimate and is to be marked as assumed. The unit is named where the range is.
  *
  * @param lowest belongs to the range, at least 0
  * @param highest belongs to the range, at least {@code lowest}
