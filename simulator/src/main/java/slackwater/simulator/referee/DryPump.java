@@ -67,8 +67,7 @@ final class DryPump extends Rule {
         wasDry[output] = isDry;
     }
 
-    private static void add(
-            final int output, final long atNs, final String how, final Levels levels, final Log log) {
+    private static void add(final int output, final long atNs, final String how, final Levels levels, final Log log) {
         log.add(RuleWords.DRY_PUMP, levels.wiring().outputName(output), atNs, how + " on an empty bottle");
     }
 

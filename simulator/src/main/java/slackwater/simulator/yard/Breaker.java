@@ -48,8 +48,7 @@ final class Breaker {
 
     /** Of its bimetal: 1 is that of the rated current for ever. */
     double heat(final State state) {
-        return BreakerCurve.heatAfter(
-                state.real(heat), multiple(state), state.secondsSince(state.whole(sinceNs)));
+        return BreakerCurve.heatAfter(state.real(heat), multiple(state), state.secondsSince(state.whole(sinceNs)));
     }
 
     /** Something leaks to ground: an injected fault; 0 ends it. */
@@ -57,8 +56,7 @@ final class Breaker {
         final boolean isProtected = circuit.groundFaultA().isPresent()
                 && nextLeakA >= circuit.groundFaultA().getAsDouble() - ROUNDING;
         state.setReal(leakA, nextLeakA);
-        state.setWhole(
-                leakTripsNs, isProtected ? state.nowNs() + Fact.nanos(leakTripsInS(nextLeakA)) : Plant.ASLEEP);
+        state.setWhole(leakTripsNs, isProtected ? state.nowNs() + Fact.nanos(leakTripsInS(nextLeakA)) : Plant.ASLEEP);
     }
 
     /** Closes it again; what leaks begins to count anew. */

@@ -21,6 +21,9 @@ final class HeaterBlock implements Plant {
     /** The ready signal goes before the block spits, as a thermostat's contact does (common practice, no source). */
     static final double NOT_READY_BELOW_K = 40;
 
+    /** A temperature that was waited for is reached although rounding leaves it just short. */
+    private static final double NEAR_K = 1e-6;
+
     private final int output;
     private final List<FogPump> pumps;
     private final BlockHeat block;
@@ -117,14 +120,15 @@ final class HeaterBlock implements Plant {
 
     private void look(final State state, final double nowC) {
         final double offC = thermostat.highC();
-        if (nowC >= offC) {
+        if (nowC >= offC - NEAR_K) {
             state.setFlag(calling, false);
             state.setFlag(ready, true);
         } else {
-            state.setFlag(calling, state.flag(calling) || nowC <= thermostat.lowC());
-            state.setFlag(ready, isReady(state) && nowC >= offC - NOT_READY_BELOW_K);
+            state.setFlag(calling, state.flag(calling) || nowC <= thermostat.lowC() + NEAR_K);
+            state.setFlag(ready, isReady(state) && nowC > offC - NOT_READY_BELOW_K + NEAR_K);
         }
-        state.setFlag(hot, nowC >= offC - SPITS_BELOW_K + (isHot(state) ? 0 : FOGS_AGAIN_K));
+        final double hotC = offC - SPITS_BELOW_K;
+        state.setFlag(hot, isHot(state) ? nowC > hotC + NEAR_K : nowC >= hotC + FOGS_AGAIN_K - NEAR_K);
     }
 
     private void rebase(final State state) {

@@ -248,8 +248,7 @@ final class Plants {
 
     private Optional<FogSource> fogSource(final int index, final Output output) {
         final Optional<HeaterBlock> block = heaterOf(output);
-        final Predicate<State> isHot =
-                state -> block.isEmpty() || block.get().isHot(state);
+        final Predicate<State> isHot = state -> block.isEmpty() || block.get().isHot(state);
         return output.at()
                 .flatMap(at -> pump(index)
                         .map(pump -> FogSource.of(at, output.zone(), pump, isHot))
@@ -262,8 +261,8 @@ final class Plants {
         for (int i = 0; i < rig.outputs().size(); i++) {
             final int index = i;
             loads.add(loadOf(index));
-            isDrawing.add(heater(i).<Predicate<State>>map(block -> block::isHeating)
-                    .orElse(state -> state.isOn(index)));
+            isDrawing.add(
+                    heater(i).<Predicate<State>>map(block -> block::isHeating).orElse(state -> state.isOn(index)));
         }
         loads.add(Sources.compressor(rig));
         isDrawing.add(state -> tank.isPresent() && tank.get().isFilling(state));

@@ -117,9 +117,7 @@ final class Puffs {
                 final double widthM = BEGINS_M + GROWS * state.real(driftedM + i);
                 final double offM2 = line.distanceM2(state.real(xM + i), state.real(yM + i));
                 if (offM2 < REACHES_WIDTHS * REACHES_WIDTHS * widthM * widthM) {
-                    sum += lightM2
-                            / (2 * Math.PI * widthM * widthM)
-                            * StrictMath.exp(-offM2 / (2 * widthM * widthM));
+                    sum += lightM2 / (2 * Math.PI * widthM * widthM) * StrictMath.exp(-offM2 / (2 * widthM * widthM));
                 }
             }
         }

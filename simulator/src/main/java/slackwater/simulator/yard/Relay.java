@@ -83,7 +83,6 @@ final class Relay {
         final boolean isSettled = isClosedNow == state.flag(coil);
         final boolean isBouncing = bounces && isCarrying && isSettled && !state.flag(bounced);
         state.setFlag(bounced, isBouncing || state.flag(bounced));
-        state.setWhole(
-                changesNs, isBouncing || !isSettled ? State.nextGridNs(state.nowNs()) : Plant.ASLEEP);
+        state.setWhole(changesNs, isBouncing || !isSettled ? State.nextGridNs(state.nowNs()) : Plant.ASLEEP);
     }
 }

@@ -301,7 +301,9 @@ public final class Yard implements Truth {
 
     /** How long a pump or a mister has run on nothing this evening, seconds. */
     public double dryS(final int output) {
-        return fixed.plants().pump(output).isPresent() ? pump(output).dryS(state) : tray(output).dryS(state);
+        return fixed.plants().pump(output).isPresent()
+                ? pump(output).dryS(state)
+                : tray(output).dryS(state);
     }
 
     /** How often a strobe has flashed this evening, by its pulses or by itself. */
@@ -352,8 +354,7 @@ public final class Yard implements Truth {
     }
 
     private int circuitNamed(final String name) {
-        return mains().circuit(name)
-                .orElseThrow(() -> new IllegalArgumentException("the rig has no circuit=" + name));
+        return mains().circuit(name).orElseThrow(() -> new IllegalArgumentException("the rig has no circuit=" + name));
     }
 
     private IllegalArgumentException notA(final String family, final int output) {

@@ -70,7 +70,8 @@ final class HarmTest {
 
     @Test
     void a_pump_that_starts_on_an_empty_bottle_is_wrong_at_once() {
-        assertThat(yard().fluid("pump", false, 0).on("pump", 10 * MS).found()).containsExactly("dry-pump pump 10000000");
+        assertThat(yard().fluid("pump", false, 0).on("pump", 10 * MS).found())
+                .containsExactly("dry-pump pump 10000000");
     }
 
     @Test
