@@ -201,8 +201,7 @@ final class AirSection implements Plant {
 
     private boolean isAtRest(final State state, final long atNs) {
         final double linePa = state.real(paAbs);
-        final boolean isStill =
-                isOpen(state) ? linePa >= sourcePaAbs(state) : linePa == FreeAir.ATMOSPHERE_PA;
+        final boolean isStill = isOpen(state) ? linePa >= sourcePaAbs(state) : linePa == FreeAir.ATMOSPHERE_PA;
         return isStill && areSettled(state, atNs, linePa);
     }
 
@@ -263,8 +262,7 @@ final class AirSection implements Plant {
     }
 
     private double sourcePaAbs(final State state) {
-        final double gaugePa =
-                tank.isPresent() ? Math.min(workingPa, tank.get().pressurePa(state)) : workingPa;
+        final double gaugePa = tank.isPresent() ? Math.min(workingPa, tank.get().pressurePa(state)) : workingPa;
         return FreeAir.absolutePa(gaugePa);
     }
 }

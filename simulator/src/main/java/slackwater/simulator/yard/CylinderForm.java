@@ -50,7 +50,8 @@ record CylinderForm(Cylinder cylinder, Moving moving, Air air, boolean isDouble,
      * @param deadM3 volume that the piston does not sweep, on each side
      * @param regulatedPaAbs highest pressure that its own regulator lets in
      */
-    record Air(double in, double outOfCap, double outOfRod, double criticalRatio, double deadM3, double regulatedPaAbs) {}
+    record Air(
+            double in, double outOfCap, double outOfRod, double criticalRatio, double deadM3, double regulatedPaAbs) {}
 
     /** Whether the rig tells enough of a valve for this. */
     static boolean isToldBy(final Facts facts) {
@@ -77,20 +78,16 @@ record CylinderForm(Cylinder cylinder, Moving moving, Air air, boolean isDouble,
                 massKg,
                 springN + (falls ? massKg * Cylinder.GRAVITY_M_PER_S2 : 0),
                 facts.siOr(Fact.FRICTION, CylinderMotion.SEAL_FRICTION_SHARE.middle() * pushN));
-        return new CylinderForm(
-                cylinder,
-                moving,
-                air(facts, cylinder, gaugePa),
-                isDouble,
-                onPowerLoss == Return.STAYS);
+        return new CylinderForm(cylinder, moving, air(facts, cylinder, gaugePa), isDouble, onPowerLoss == Return.STAYS);
     }
 
     private static Air air(final Facts facts, final Cylinder cylinder, final double gaugePa) {
         final double b = facts.siOr(Fact.CRITICAL_RATIO, FlowPath.USUAL_CRITICAL_RATIO);
         final FlowPath valve = FlowPath.fromNominalFlow(facts.siOr(Fact.FLOW, USUAL_NOMINAL_M3_PER_S), b);
-        final double hoseM3 = facts.si(Fact.HOSE).isPresent() && facts.si(Fact.HOSE_BORE).isPresent()
-                ? new Hose(facts.siOr(Fact.HOSE, 1), facts.siOr(Fact.HOSE_BORE, 1)).volumeM3()
-                : 0;
+        final double hoseM3 =
+                facts.si(Fact.HOSE).isPresent() && facts.si(Fact.HOSE_BORE).isPresent()
+                        ? new Hose(facts.siOr(Fact.HOSE, 1), facts.siOr(Fact.HOSE_BORE, 1)).volumeM3()
+                        : 0;
         final double throttled = facts.si(Fact.THROTTLE).isPresent()
                 ? valve.inSeries(FlowPath.fromNominalFlow(facts.siOr(Fact.THROTTLE, 1), b))
                         .conductanceM3PerSPa()
@@ -139,12 +136,10 @@ record CylinderForm(Cylinder cylinder, Moving moving, Air air, boolean isDouble,
             numbers[first + ROD_M3] += gainM3(rodPlacePa, rodM3, rodM3, rodSpaceM3, air.outOfRod, stepS / 2);
         }
         push(numbers, first, stepS);
-        final double capGainM3 = isCapOpen
-                ? gainM3(capPlacePa, capM3, numbers[first + CAP_M3], capSpaceM3, air.outOfCap, stepS)
-                : 0;
-        final double rodGainM3 = isDouble
-                ? gainM3(rodPlacePa, rodM3, numbers[first + ROD_M3], rodSpaceM3, air.outOfRod, stepS)
-                : 0;
+        final double capGainM3 =
+                isCapOpen ? gainM3(capPlacePa, capM3, numbers[first + CAP_M3], capSpaceM3, air.outOfCap, stepS) : 0;
+        final double rodGainM3 =
+                isDouble ? gainM3(rodPlacePa, rodM3, numbers[first + ROD_M3], rodSpaceM3, air.outOfRod, stepS) : 0;
         numbers[first + CAP_M3] = capM3 + capGainM3;
         numbers[first + ROD_M3] = rodM3 + rodGainM3;
         walk(numbers, first, stepS / 2);

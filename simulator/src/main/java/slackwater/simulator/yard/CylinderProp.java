@@ -51,8 +51,7 @@ final class CylinderProp implements Prop, AirUser {
     @Override
     public double advance(final State state, final long atNs, final double linePaAbs, final double stepS) {
         final double hadM3 = form.holdsM3(state.reals(), first);
-        final double takenM3 =
-                form.advance(state.reals(), first, spool.isOpenAt(state, atNs), linePaAbs, stepS);
+        final double takenM3 = form.advance(state.reals(), first, spool.isOpenAt(state, atNs), linePaAbs, stepS);
         final double keptM3 = form.holdsM3(state.reals(), first) - hadM3;
         state.setReal(ventedM3, state.real(ventedM3) + takenM3 - keptM3);
         return takenM3;
@@ -104,16 +103,12 @@ final class CylinderProp implements Prop, AirUser {
         if (isLocked(state, atNs)) {
             return state.real(first + CylinderForm.CAP_M3);
         }
-        return capGoesToPa(state, atNs, linePaAbs)
-                * form.capM3(state.real(first + CylinderForm.AT_M))
-                / Tank.ANR_PA;
+        return capGoesToPa(state, atNs, linePaAbs) * form.capM3(state.real(first + CylinderForm.AT_M)) / Tank.ANR_PA;
     }
 
     private double rodRestM3(final State state, final long atNs, final double linePaAbs) {
         return form.isDouble()
-                ? rodGoesToPa(state, atNs, linePaAbs)
-                        * form.rodM3(state.real(first + CylinderForm.AT_M))
-                        / Tank.ANR_PA
+                ? rodGoesToPa(state, atNs, linePaAbs) * form.rodM3(state.real(first + CylinderForm.AT_M)) / Tank.ANR_PA
                 : state.real(first + CylinderForm.ROD_M3);
     }
 
@@ -128,7 +123,9 @@ final class CylinderProp implements Prop, AirUser {
         if (!form.isDouble()) {
             return ATM;
         }
-        return spool.isOpenAt(state, atNs) ? ATM : Math.min(linePaAbs, form.air().regulatedPaAbs());
+        return spool.isOpenAt(state, atNs)
+                ? ATM
+                : Math.min(linePaAbs, form.air().regulatedPaAbs());
     }
 
     /** A valve that blocks both ports without power keeps the air where it is. */

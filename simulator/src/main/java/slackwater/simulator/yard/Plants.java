@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 import slackwater.model.Air;
 import slackwater.model.Facts;
@@ -162,6 +163,26 @@ final class Plants {
         return button.use() == Input.Use.HUNG
                 ? named(button.facts().text(Fact.OF)).flatMap(this::release)
                 : Optional.empty();
+    }
+
+    /** What somebody fills up who then presses a button that says so: what it names, or everything of its zone. */
+    List<Consumer<State>> filledWith(final Input button) {
+        if (button.use() != Input.Use.REFILL) {
+            return List.of();
+        }
+        final Optional<String> only = button.facts().text(Fact.OF);
+        final List<Consumer<State>> fills = new ArrayList<>();
+        for (int i = 0; i < rig.outputs().size(); i++) {
+            final Output output = rig.outputs().get(i);
+            final boolean isMeant = only.isPresent()
+                    ? only.get().equals(output.name())
+                    : button.zone().equals(Optional.of(output.zone()));
+            if (isMeant) {
+                pump(i).ifPresent(pump -> fills.add(pump::fill));
+                tray(i).ifPresent(tray -> fills.add(tray::fill));
+            }
+        }
+        return fills;
     }
 
     private <P extends Plant> P add(final P plant) {

@@ -42,7 +42,8 @@ final class Tank implements Plant {
         this.air = air;
         this.hasPower = hasPower;
         deliveryM3PerS = AirReference.FREE_AIR.toM3(air.deliveryM3PerS(), AirReference.ANR);
-        final double leakM3PerS = AirReference.FREE_AIR.toM3(air.plate().leakM3PerS().orElse(0), AirReference.ANR);
+        final double leakM3PerS =
+                AirReference.FREE_AIR.toM3(air.plate().leakM3PerS().orElse(0), AirReference.ANR);
         leakPerS = leakM3PerS * ANR_PA / (air.tankM3() * FreeAir.absolutePa(air.cutOutPa()));
         basePaAbs = slots.takeReals(1);
         deliveredM3 = slots.takeReals(1);

@@ -52,7 +52,8 @@ final class Throttles {
             numbers[CylinderForm.AT_M] = form.cylinder().travelM();
             final double heldPa = Math.min(line.sourcePaAbs(), form.air().regulatedPaAbs());
             numbers[CylinderForm.CAP_M3] = heldPa * form.capM3(form.cylinder().travelM()) / Tank.ANR_PA;
-            numbers[CylinderForm.ROD_M3] = FreeAir.ATMOSPHERE_PA * form.rodM3(form.cylinder().travelM()) / Tank.ANR_PA;
+            numbers[CylinderForm.ROD_M3] =
+                    FreeAir.ATMOSPHERE_PA * form.rodM3(form.cylinder().travelM()) / Tank.ANR_PA;
         }
         double linePa = line.sourcePaAbs();
         for (int step = 1; step * STEP_S <= PATIENCE_S; step++) {
@@ -110,6 +111,11 @@ final class Throttles {
     private static CylinderForm.Air inward(final CylinderForm form, final double share) {
         final CylinderForm.Air air = form.air();
         return new CylinderForm.Air(
-                air.in(), share * air.outOfCap(), air.outOfRod(), air.criticalRatio(), air.deadM3(), air.regulatedPaAbs());
+                air.in(),
+                share * air.outOfCap(),
+                air.outOfRod(),
+                air.criticalRatio(),
+                air.deadM3(),
+                air.regulatedPaAbs());
     }
 }

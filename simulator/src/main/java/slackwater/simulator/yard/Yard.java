@@ -129,6 +129,7 @@ public final class Yard implements Truth {
         fixed.lines().hold(state, input, isActive);
         if (isActive && !wasActive) {
             fixed.plants().hungBy(fixed.inputs().get(input)).ifPresent(release -> release.hang(state));
+            fixed.plants().filledWith(fixed.inputs().get(input)).forEach(fill -> fill.accept(state));
             wakeSoon();
         }
     }
@@ -277,10 +278,8 @@ public final class Yard implements Truth {
             linesM3 += section.holdsM3(state);
             ventedM3 += section.ventedM3(state);
         }
-        final Tank.Balance tank = fixed.plants()
-                .tank()
-                .map(store -> store.balance(state))
-                .orElse(new Tank.Balance(0, 0, 0, 0));
+        final Tank.Balance tank =
+                fixed.plants().tank().map(store -> store.balance(state)).orElse(new Tank.Balance(0, 0, 0, 0));
         return new AirBalance(tank.storedM3(), linesM3, ventedM3, tank.leakedM3(), tank.deliveredM3());
     }
 

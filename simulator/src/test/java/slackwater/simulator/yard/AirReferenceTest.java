@@ -8,6 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
@@ -16,9 +19,6 @@ import org.hipparchus.ode.events.Action;
 import org.hipparchus.ode.events.AdaptableInterval;
 import org.hipparchus.ode.events.ODEEventHandler;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
-import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
-import org.hipparchus.analysis.UnivariateFunction;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -148,8 +148,8 @@ class AirReferenceTest {
                 final double force = (pa - ATM) * area - stroke.backN();
                 final double way = y[1] != 0 ? Math.signum(y[1]) : Math.signum(force);
                 double net = force - way * stroke.frictionN();
-                final boolean isHeld = y[1] == 0
-                        && (Math.abs(force) <= stroke.frictionN() || (isOut ? net < 0 : net > 0));
+                final boolean isHeld =
+                        y[1] == 0 && (Math.abs(force) <= stroke.frictionN() || (isOut ? net < 0 : net > 0));
                 net = isHeld ? 0 : net;
                 final FlowPath path = new FlowPath(stroke.conductance(), B);
                 return new double[] {

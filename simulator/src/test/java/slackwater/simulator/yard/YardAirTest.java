@@ -50,7 +50,8 @@ final class YardAirTest {
         final Yard yard = yard(AIR);
 
         yard.setOutputHigh(SUPPLY, true);
-        // 0.1 x 600 l/min nominal is 0.236 l/(s bar): choked below 1.05 bar abs, then slower; 0.375 l for half the pressure
+        // 0.1 x 600 l/min nominal is 0.236 l/(s bar): choked below 1.05 bar abs, then slower; 0.375 l for half the
+        // pressure
         yard.step(2 * S / 5);
         assertThat(yard.pressurePa()).isBetween(0.4 * WORKING_PA, 0.5 * WORKING_PA);
         yard.step(S);
