@@ -54,6 +54,7 @@ final class FalseTriggers {
 
     private long atNs(final long slot) {
         final double part = Draw.unit(seed, Purpose.FALSE_TRIGGERS, input, 2 * slot + 1);
-        return slot * SLOT_NS + (long) (part * GRID_POINTS) * State.GRID_NS;
+        final long point = (long) (part * GRID_POINTS);
+        return slot * SLOT_NS + point * State.GRID_NS;
     }
 }
