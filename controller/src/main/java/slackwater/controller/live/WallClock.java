@@ -54,9 +54,9 @@ public final class WallClock implements Supplier<Wall> {
 
     private static String asked() {
         try {
-            final Process tool = new ProcessBuilder(ASK)
-                    .redirectError(ProcessBuilder.Redirect.DISCARD)
-                    .start();
+            final ProcessBuilder builder = new ProcessBuilder(ASK).redirectError(ProcessBuilder.Redirect.DISCARD);
+            builder.environment().remove("NOTIFY_SOCKET"); // it would tell the service manager of its own failures
+            final Process tool = builder.start();
             tool.getOutputStream().close();
             if (!tool.waitFor(2, TimeUnit.SECONDS)) {
                 tool.destroyForcibly();
