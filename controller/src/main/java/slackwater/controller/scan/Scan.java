@@ -9,6 +9,7 @@ import slackwater.controller.cue.StandingStage;
 import slackwater.controller.image.Image;
 import slackwater.controller.journal.Recorder;
 import slackwater.controller.latch.Kept;
+import slackwater.controller.latch.LatchStore;
 import slackwater.controller.ledger.LedgerEntry;
 import slackwater.controller.mode.Wall;
 import slackwater.controller.pins.Gate;
@@ -41,6 +42,7 @@ public final class Scan {
     private final StandingStage.Warming heatWishes;
     private long keptSignature;
     private boolean owesKeeping;
+    private boolean hasToldOfKeeping;
 
     /** Begins a run: what outlived the last one is restored, and every output is at rest. */
     public Scan(final Plan plan, final Ports ports) {
@@ -74,6 +76,7 @@ public final class Scan {
         fork.keptSignature = keptSignature;
         fork.owesKeeping = owesKeeping;
         fork.ledgerKeeper.goOnFrom(ledgerKeeper);
+        fork.hasToldOfKeeping = hasToldOfKeeping;
         return fork;
     }
 
@@ -97,7 +100,7 @@ public final class Scan {
             if (isBelieved) {
                 watchdogs.feed(run, gate);
             } else {
-                ports.board().feed(); // a stuck pin must not become a reboot loop (S10)
+                watchdogs.keepAlive(); // a stuck pin must not become a reboot or restart loop (S10)
             }
         } catch (final RuntimeException broken) {
             failToRest(broken);
@@ -243,11 +246,15 @@ public final class Scan {
             ports.store().keep(plan.modes().kept(run, plan.guards().spent(run)));
             keptSignature = signature;
             owesKeeping = false;
+            hasToldOfKeeping = false;
+        } catch (final LatchStore.NotYetException slow) {
+            owesKeeping = true;
         } catch (final RuntimeException broken) {
-            if (!owesKeeping) {
+            if (!hasToldOfKeeping) {
                 image.note(new Event.Commanded(run.atNs(), "keeping latches over a restart", false, broken.toString()));
             }
             owesKeeping = true;
+            hasToldOfKeeping = true;
         }
     }
 
