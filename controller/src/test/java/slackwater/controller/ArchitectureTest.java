@@ -31,7 +31,13 @@ class ArchitectureTest {
     private static final List<String> STAGES = List.of("input", "cue", "mode", "guard", "driver");
     /** Programs, the page and the link live with the world outside: its time, its threads and its libraries. */
     private static final String[] OUTSIDE = {
-        "slackwater.controller.app..", "slackwater.controller.page..", "slackwater.controller.link.."
+        "slackwater.controller.app..",
+        "slackwater.controller.page..",
+        "slackwater.controller.link..",
+        "slackwater.controller.live..",
+        "slackwater.controller.disk..",
+        "slackwater.controller.gpio..",
+        "slackwater.controller.install.."
     };
 
     private static String[] packages(final List<String> names) {
@@ -168,6 +174,15 @@ class ArchitectureTest {
             .dependOnClassesThat()
             .resideInAnyPackage("picocli..", "com.fasterxml.jackson..", "org.slf4j..", "java.io..", "java.net..")
             .because("the scan neither parses nor prints nor logs: it hands records to the journal's port");
+
+    @ArchTest
+    static final ArchRule onePackageKnowsTheGpioLibrary = noClasses()
+            .that()
+            .resideOutsideOfPackage("slackwater.controller.gpio..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("com.pi4j..")
+            .because("moving on to its next version must be one package's work");
 
     @ArchTest
     static final ArchRule packagesFormNoRing =

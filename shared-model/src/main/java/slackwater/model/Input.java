@@ -55,7 +55,9 @@ public record Input(
         ARM,
         STAND_DOWN,
         /** Confirms that a release has been hung again. */
-        HUNG
+        HUNG,
+        /** Tells that a bottle or a tray has been filled up. */
+        REFILL
     }
 
     /** Where on the plan it looks; both empty where positions were left out. */

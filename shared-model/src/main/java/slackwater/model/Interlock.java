@@ -35,6 +35,20 @@ public sealed interface Interlock {
     }
 
     /**
+     * When something gets scarce, the least important outputs go without first; new starts only, a stroke begun is
+     * finished. From the moment at which a need is no longer proven the first output is refused, and each further one
+     * after another {@code nextAfter}; all are permitted again as soon as every need is proven.
+     *
+     * @param outputs the least important first
+     */
+    record Shed(String name, List<String> outputs, List<Condition> needs, Duration nextAfter) implements Interlock {
+        public Shed {
+            outputs = List.copyOf(outputs);
+            needs = List.copyOf(needs);
+        }
+    }
+
+    /**
      * The sum of currents stays at or below a limit.
      *
      * @param amps the whole limit

@@ -16,7 +16,8 @@ public record Rig(
         List<Interlock> interlocks,
         Arming arming,
         List<String> people,
-        Surroundings surroundings) {
+        Surroundings surroundings,
+        LedgerRules ledger) {
 
     /** What stands around the rig: only simulator and budget need it. */
     public record Surroundings(
@@ -43,6 +44,34 @@ public record Rig(
         public Surroundings along(final WalkWay other) {
             return new Surroundings(Optional.of(other), air, walkers, weather, circuits, supplies);
         }
+    }
+
+    /** A rig whose ledger warns as usual. */
+    public Rig(
+            final String name,
+            final Duration scan,
+            final Optional<Place> place,
+            final List<Controller> controllers,
+            final List<Zone> zones,
+            final List<Input> inputs,
+            final List<Output> outputs,
+            final List<Interlock> interlocks,
+            final Arming arming,
+            final List<String> people,
+            final Surroundings surroundings) {
+        this(
+                name,
+                scan,
+                place,
+                controllers,
+                zones,
+                inputs,
+                outputs,
+                interlocks,
+                arming,
+                people,
+                surroundings,
+                LedgerRules.USUAL);
     }
 
     public Rig {

@@ -8,7 +8,7 @@ import picocli.CommandLine.Command;
         name = "slackwater-controller",
         description = "The controller's own part of Slackwater, for the board.",
         mixinStandardHelpOptions = true,
-        subcommands = {CheckCommand.class})
+        subcommands = {CheckCommand.class, RunCommand.class, RestCommand.class, InstallCommand.class})
 public final class ControllerProgram {
     private ControllerProgram() {}
 

@@ -21,6 +21,8 @@ public final class Programs {
         prepare(program.getCommandSpec());
         program.registerConverter(double.class, word -> number(word, Double::valueOf, "number"));
         program.registerConverter(Double.class, word -> number(word, Double::valueOf, "number"));
+        program.setCaseInsensitiveEnumValuesAllowed(true);
+        program.registerConverter(Long.class, word -> number(word, Long::valueOf, "whole number"));
         program.registerConverter(long.class, word -> number(word, Long::valueOf, "whole number"));
         program.setParameterExceptionHandler((mistake, given) -> {
             final CommandLine command = mistake.getCommandLine();

@@ -35,7 +35,8 @@ public final class GuardStage {
             Observations observations,
             DriverLimits limits,
             Modes modes,
-            LatchedTrips trips) {}
+            LatchedTrips trips,
+            Bottles bottles) {}
 
     /** The mode table, as the guards see it. */
     public interface Modes extends SurroundingsGuard.Surroundings {}
@@ -52,8 +53,12 @@ public final class GuardStage {
         final Guard mode = new SurroundingsGuard(places, parts.modes());
         final Guard trip = new TripGuard(places, parts.trips());
         final Guard limit = new LimitGuard(places, parts.limits());
+        final Guard bottle = new BottleGuard(places, parts.bottles());
         outputs.forEach(output -> perOutput.add(new ArrayList<>(List.of(mode, trip, limit))));
         for (int o = 0; o < outputs.size(); o++) {
+            if (parts.bottles().hasBottle(o)) {
+                perOutput.get(o).add(bottle);
+            }
             if (outputs.get(o).family() == Family.RELEASE) {
                 final ReleaseGuard release = new ReleaseGuard(places, o, layout);
                 oneShots.add(release);
@@ -90,6 +95,9 @@ public final class GuardStage {
     public void judge(final RunState run, final Image image) {
         for (final ReleaseGuard release : releases) {
             release.update(run, image);
+        }
+        for (final Guard guard : observers) {
+            guard.update(run, image);
         }
         for (int output = 0; output < guardsOf.length; output++) {
             image.permitted[output] = image.demand[output] && isPermitted(run, image, output);
@@ -178,6 +186,9 @@ public final class GuardStage {
         }
         if (interlock instanceof Interlock.Exclusion exclusion) {
             return new ExclusionGuard(exclusion, parts.places(), layout);
+        }
+        if (interlock instanceof Interlock.Shed shed) {
+            return new ShedGuard(shed, parts.places(), parts.observations(), layout);
         }
         if (interlock instanceof Interlock.LoadLimit load) {
             return new LoadGuard(load, parts.places(), layout);

@@ -37,7 +37,8 @@ final class ReleaseGuard implements Guard {
     }
 
     /** Notices that it has been hung again; before the judging, so that guards stay pure. */
-    void update(final RunState run, final Image image) {
+    @Override
+    public void update(final RunState run, final Image image) {
         if (hung >= 0 && image.rose[hung] && !image.energised[release]) {
             isSpent.set(run, false);
         }

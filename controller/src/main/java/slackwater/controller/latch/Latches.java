@@ -293,7 +293,7 @@ public final class Latches {
             return zone;
         }
         if (own == Mode.FAULTED || own == Mode.LOCKED_OUT) {
-            return zone == Mode.LOCKED_OUT && own == Mode.FAULTED ? Mode.FAULTED : own;
+            return own;
         }
         return zone == Mode.ARMED && own == Mode.RESTING ? Mode.RESTING : zone;
     }

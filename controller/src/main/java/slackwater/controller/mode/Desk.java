@@ -3,6 +3,7 @@ package slackwater.controller.mode;
 import java.util.Optional;
 import slackwater.controller.command.Commands;
 import slackwater.controller.command.Request;
+import slackwater.controller.command.Scales;
 import slackwater.controller.command.Secrets;
 import slackwater.controller.image.Image;
 import slackwater.controller.image.Places;
@@ -18,6 +19,7 @@ final class Desk {
     private final Zones zones;
     private final LockoutNames names;
     private final Secrets secrets;
+    private final Scales scales;
     private final long bootId;
 
     Desk(final ModeStage.Parts parts, final Zones zones) {
@@ -25,6 +27,7 @@ final class Desk {
         latches = parts.latches();
         names = parts.names();
         secrets = parts.secrets();
+        scales = parts.scales();
         bootId = parts.bootId();
         this.zones = zones;
     }
@@ -83,11 +86,17 @@ final class Desk {
             case WARM -> inZone(request, zone -> zones.warm(run, zone));
             case BENCH -> inZone(request, zone -> zones.bench(run, zone));
             case UNLOCK_ZONE -> inZone(request, zone -> unlock(run, image, request, zone, -1));
-            case UNLOCK_OUTPUT ->
-                places.hasOutput(request.target())
-                        ? unlock(run, image, request, -1, places.output(request.target()))
-                        : Optional.of("no output here is called " + request.target());
+            case UNLOCK_OUTPUT -> atOutput(request, output -> unlock(run, image, request, -1, output));
+            case WEIGH ->
+                atOutput(request, output -> scales.weigh(run, image, output, request.usedKg(), request.who()));
         };
+    }
+
+    private Optional<String> atOutput(
+            final Request request, final java.util.function.IntFunction<Optional<String>> answer) {
+        return places.hasOutput(request.target())
+                ? answer.apply(places.output(request.target()))
+                : Optional.of("no output here is called " + request.target());
     }
 
     private Optional<String> inZone(

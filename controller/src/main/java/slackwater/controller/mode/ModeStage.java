@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import slackwater.controller.command.Commands;
+import slackwater.controller.command.Scales;
 import slackwater.controller.command.Secrets;
 import slackwater.controller.image.Image;
 import slackwater.controller.image.Places;
@@ -51,6 +52,7 @@ public final class ModeStage {
             Trips trips,
             LockoutNames names,
             Secrets secrets,
+            Scales scales,
             long bootId) {}
 
     @SuppressWarnings({"unchecked", "rawtypes"}) // an array of a generic type cannot be made otherwise

@@ -4,6 +4,7 @@ import java.util.Optional;
 import slackwater.controller.cue.CueStage;
 import slackwater.controller.cue.StandingStage;
 import slackwater.controller.driver.DriverStage;
+import slackwater.controller.guard.Bottles;
 import slackwater.controller.guard.DriverLimits;
 import slackwater.controller.guard.GuardStage;
 import slackwater.controller.guard.Observations;
@@ -12,6 +13,7 @@ import slackwater.controller.image.Places;
 import slackwater.controller.input.InputStage;
 import slackwater.controller.latch.Latches;
 import slackwater.controller.latch.LockoutNames;
+import slackwater.controller.ledger.Ledger;
 import slackwater.controller.mode.ModeStage;
 import slackwater.controller.mode.Trips;
 import slackwater.controller.pins.PinWriter;
@@ -33,6 +35,7 @@ public final class Plan {
     private final LockoutNames names = new LockoutNames();
     private final InputStage inputs;
     private final Latches latches;
+    private final Ledger ledger;
     private final ModeStage modes;
     private final CueStage cues;
     private final StandingStage standing;
@@ -49,9 +52,18 @@ public final class Plan {
         final Trips trips = new Trips(rig.interlocks(), places, layout);
         final Optional<ShowCalendar> calendar =
                 show.schedule().flatMap(schedule -> rig.place().map(place -> new ShowCalendar(schedule, place)));
+        ledger = new Ledger(places, rig.ledger(), layout);
         modes = new ModeStage(
                 new ModeStage.Parts(
-                        places, rig.arming(), calendar, latches, trips, names, options.secrets(), options.bootId()),
+                        places,
+                        rig.arming(),
+                        calendar,
+                        latches,
+                        trips,
+                        names,
+                        options.secrets(),
+                        ledger,
+                        options.bootId()),
                 layout);
         cues = new CueStage(
                 show.cues().stream()
@@ -71,7 +83,8 @@ public final class Plan {
                         new InputWords(inputs),
                         new Limits(drivers),
                         new ModesSeen(modes, latches, places.zoneOfOutput()),
-                        new TripsSeen(trips)),
+                        new TripsSeen(trips),
+                        new BottlesSeen(ledger)),
                 layout);
         pins = new PinWriter(places.outputs().size(), layout);
         holdUp = new HoldUpPulses(controller.holdUp(), layout);
@@ -113,6 +126,10 @@ public final class Plan {
 
     public ModeStage modes() {
         return modes;
+    }
+
+    public Ledger ledger() {
+        return ledger;
     }
 
     public CueStage cues() {
@@ -202,6 +219,33 @@ public final class Plan {
         @Override
         public long sinceNs(final RunState run, final int output) {
             return latches.sinceNs(run, zoneOf[output]);
+        }
+    }
+
+    private record BottlesSeen(Ledger ledger) implements Bottles {
+        @Override
+        public boolean hasBottle(final int output) {
+            return ledger.hasBottle(output);
+        }
+
+        @Override
+        public boolean hasEnough(final RunState run, final int output, final boolean isEnergised) {
+            return ledger.hasEnough(run, output, isEnergised);
+        }
+
+        @Override
+        public String observed(final RunState run, final int output) {
+            return ledger.observed(run, output);
+        }
+
+        @Override
+        public long sinceNs(final RunState run, final int output) {
+            return ledger.sinceNs(run, output);
+        }
+
+        @Override
+        public String clearsWhen(final int output) {
+            return ledger.clearsWhen(output);
         }
     }
 

@@ -53,6 +53,12 @@ public final class Layout {
         return new Since(tallyNames.size() - 1);
     }
 
+    /** A number that decides nothing; no part of what is compared. */
+    public Tally tally(final String name) {
+        tallyNames.add(name);
+        return new Tally(tallyNames.size() - 1);
+    }
+
     /** A fresh run with everything at its beginning. */
     public RunState newRun() {
         return new RunState(

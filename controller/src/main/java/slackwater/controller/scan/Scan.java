@@ -9,6 +9,8 @@ import slackwater.controller.cue.StandingStage;
 import slackwater.controller.image.Image;
 import slackwater.controller.journal.Recorder;
 import slackwater.controller.latch.Kept;
+import slackwater.controller.latch.LatchStore;
+import slackwater.controller.ledger.LedgerEntry;
 import slackwater.controller.mode.Wall;
 import slackwater.controller.pins.Gate;
 import slackwater.controller.pins.PinWriter;
@@ -32,6 +34,7 @@ public final class Scan {
     private final Watchdogs watchdogs;
     private final Heartbeat heartbeat;
     private final Recorder recorder;
+    private final LedgerKeeper ledgerKeeper;
     private final Asking asking;
     /** Made once, so that a scan in which nothing changes allocates nothing. */
     private final PinWriter.Changes changes = this::changed;
@@ -39,6 +42,7 @@ public final class Scan {
     private final StandingStage.Warming heatWishes;
     private long keptSignature;
     private boolean owesKeeping;
+    private boolean hasToldOfKeeping;
 
     /** Begins a run: what outlived the last one is restored, and every output is at rest. */
     public Scan(final Plan plan, final Ports ports) {
@@ -46,6 +50,7 @@ public final class Scan {
         final Optional<Kept> kept = ports.store().read();
         plan.modes().restore(run, image, kept);
         plan.guards().restore(run, kept.map(Kept::spent).orElse(List.of()));
+        plan.ledger().restore(run, image, ports.ledgers().read());
         keptSignature = signature();
         gate.restAll();
     }
@@ -60,6 +65,7 @@ public final class Scan {
         heartbeat = new Heartbeat();
         watchdogs = new Watchdogs(plan.holdUp(), ports.board(), heartbeat);
         recorder = new Recorder(ports.journal());
+        ledgerKeeper = new LedgerKeeper(plan.ledger(), ports.ledgers());
         asking = CueStage.asking(image);
         heatWishes = plan.modes()::wantsHeat;
     }
@@ -69,6 +75,8 @@ public final class Scan {
         final Scan fork = new Scan(plan, others, run.copy(), image.copy(), new Commands(plan.places(), plan.names()));
         fork.keptSignature = keptSignature;
         fork.owesKeeping = owesKeeping;
+        fork.ledgerKeeper.goOnFrom(ledgerKeeper);
+        fork.hasToldOfKeeping = hasToldOfKeeping;
         return fork;
     }
 
@@ -92,14 +100,15 @@ public final class Scan {
             if (isBelieved) {
                 watchdogs.feed(run, gate);
             } else {
-                ports.board().feed(); // a stuck pin must not become a reboot loop (S10)
+                watchdogs.keepAlive(); // a stuck pin must not become a reboot or restart loop (S10)
             }
         } catch (final RuntimeException broken) {
             failToRest(broken);
         }
         keepLatches();
+        ledgerKeeper.keep(run, image);
         recorder.record(run, image);
-        return run.wakeNs();
+        return Math.min(run.wakeNs(), ledgerKeeper.wakeNs());
     }
 
     /** Accounts for scans up to {@code lastScanNs} that would have changed nothing and were therefore not run. */
@@ -131,6 +140,7 @@ public final class Scan {
         image.mayResetFault = plan.holdUp().mayReset(run, gate, isAllAtRest());
         image.hasPassedDropTest = plan.holdUp().hasPassedDropTest(run);
         plan.modes().update(run, image, wall);
+        plan.ledger().update(run, image);
         if (wasFaulted && !plan.latches().isControllerFaulted(run)) {
             plan.holdUp().release(run);
         }
@@ -194,6 +204,7 @@ public final class Scan {
 
     private void changed(final int output, final boolean isEnergised) {
         plan.guards().observe(run, output, isEnergised);
+        plan.ledger().observe(run, output, isEnergised);
         image.note(new Event.Switched(run.atNs(), name(output), isEnergised));
     }
 
@@ -235,11 +246,15 @@ public final class Scan {
             ports.store().keep(plan.modes().kept(run, plan.guards().spent(run)));
             keptSignature = signature;
             owesKeeping = false;
+            hasToldOfKeeping = false;
+        } catch (final LatchStore.NotYetException slow) {
+            owesKeeping = true;
         } catch (final RuntimeException broken) {
-            if (!owesKeeping) {
+            if (!hasToldOfKeeping) {
                 image.note(new Event.Commanded(run.atNs(), "keeping latches over a restart", false, broken.toString()));
             }
             owesKeeping = true;
+            hasToldOfKeeping = true;
         }
     }
 
@@ -292,6 +307,16 @@ public final class Scan {
 
     public Plan plan() {
         return plan;
+    }
+
+    /** Every output's account as of the last scan, in the order of the rig; by the scan's own thread. */
+    public List<LedgerEntry> ledger() {
+        return ledger(run.atNs());
+    }
+
+    /** The same at a moment since then, where quiet scans were passed over. */
+    public List<LedgerEntry> ledger(final long nowNs) {
+        return plan.ledger().entries(run, nowNs);
     }
 
     /** Every reason why an output may not be energised now; by the scan's own thread. */

@@ -158,4 +158,26 @@ class OutputModeTest {
         assertThat(between).isNotEqualTo(before);
         assertThat(latches.signature(run)).isNotIn(before, between);
     }
+
+    @Test
+    void theAirOfAZoneThatRestsHasNotSettled() {
+        final RunState run = runWith(0, Wish.ARMED);
+        run.begin(1);
+        assertThat(latches.hasAirSettled(run, 0)).isTrue();
+
+        latches.rest(run, 0);
+
+        assertThat(latches.hasAirSettled(run, 0)).isFalse();
+    }
+
+    @Test
+    void aResetClearsTheFaultOfControllerZoneAndOutput() {
+        final RunState run = runWith(CONTROLLER_FAULT | ZONE_FAULT | OUTPUT_FAULT, Wish.RESTING);
+
+        latches.reset(run, true);
+
+        assertThat(latches.isControllerFaulted(run)).isFalse();
+        assertThat(latches.isZoneFaulted(run, 0)).isFalse();
+        assertThat(latches.isOutputFaulted(run, lid)).isFalse();
+    }
 }

@@ -244,4 +244,37 @@ class ArmingTest {
 
         assertThat(yard.mode("front")).isEqualTo(Mode.RESTING);
     }
+
+    @Test
+    void somethingThatMovesInAnotherZoneRefusesNothing() {
+        final TestYard yard = TestRigs.ready();
+        yard.scanner().image().energised[yard.plan().places().output("jet")] = true;
+
+        yard.ask(Wants.ARM, "front");
+
+        assertThat(yard.mode("front")).isEqualTo(Mode.WARNING);
+    }
+
+    @Test
+    void eachChangeOfModeIsTold() {
+        final TestYard yard = TestRigs.ready().ask(Wants.ARM, "front");
+        assertThat(yard.news()).contains("zone front RESTING -> WARNING: latches and wishes");
+
+        yard.scan(WARNING_MS);
+        assertThat(yard.news()).containsOnlyOnce("zone front WARNING -> ARMED: latches and wishes");
+    }
+
+    @Test
+    void aRefusalSaysSinceWhenTheModeHasBeenSo() {
+        final TestYard yard = TestRigs.armed();
+        final long stoodDownAtNs = yard.nowMs() * TestYard.MS;
+        yard.scanner().commandDesk().standDown("front");
+
+        yard.scan(2_000);
+
+        assertThat(yard.scanner().whyNot("lid")).anySatisfy(refusal -> {
+            assertThat(refusal.rule()).isEqualTo("mode");
+            assertThat(refusal.sinceNs()).isEqualTo(stoodDownAtNs);
+        });
+    }
 }

@@ -222,4 +222,25 @@ class ModeTableTest {
 
         assertThat(yard.press("off", 100).isEnergised("fan")).isFalse();
     }
+
+    @Test
+    void aStandDownThatSomebodySendsEndsTheWarmingToo() {
+        final TestYard yard = TestRigs.ready().ask(Wants.WARM, "front");
+        assertThat(yard.isEnergised("heater")).isTrue();
+
+        yard.scanner().commandDesk().standDown("front");
+
+        assertThat(yard.scan().isEnergised("heater")).isFalse();
+    }
+
+    /** Nobody reads about a refusal of what nobody asked for. */
+    @Test
+    void aHeaterThatMayNotWarmAsksForNothingAtRestNorOnTheBench() {
+        final TestYard yard = TestYard.of(TestRigs.TWO_ZONES).scan(100);
+        assertThat(yard.news()).noneMatch(text -> text.startsWith("heater may not"));
+
+        final TestYard bench = TestRigs.ready().ask(Wants.WARM, "front").ask(Wants.BENCH, "front");
+        bench.scan(100);
+        assertThat(bench.news()).contains("heater at rest").noneMatch(text -> text.startsWith("heater may not"));
+    }
 }

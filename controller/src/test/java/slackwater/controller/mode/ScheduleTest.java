@@ -271,6 +271,66 @@ class ScheduleTest {
     }
 
     @Test
+    void aQuietYardIsWokenForTheWarmUpTheOpeningAndTheClosing() {
+        final TestYard yard = readyAt(FROM_EIGHT_TO_TEN, utc(11, 10, 12, 0)).skip(HOUR);
+        assertThat(yard.wakesAtEpochMs()).isEqualTo(utc(11, 10, 19, 45));
+
+        yard.skip(6 * HOUR + 45 * MINUTE - 10).scan(1_000);
+        assertThat(yard.news()).contains("schedule: warm front taken");
+        assertThat(yard.wakesAtEpochMs()).isEqualTo(utc(11, 10, 20, 0));
+
+        yard.skip(15 * MINUTE).scan(60_000);
+        assertThat(yard.mode("front")).isEqualTo(Mode.ARMED);
+        assertThat(yard.wakesAtEpochMs()).isEqualTo(utc(11, 10, 22, 0));
+
+        yard.skip(2 * HOUR).scan(60_000);
+        assertThat(yard.mode("front")).isEqualTo(Mode.RESTING);
+        assertThat(yard.wakesAtEpochMs()).isEqualTo(utc(11, 11, 19, 45));
+    }
+
+    @Test
+    void aQuietYardWhoseClockIsCorrectedIsWokenByTheNewTime() {
+        final TestYard yard = readyAt(FROM_EIGHT_TO_TEN, utc(11, 10, 12, 0)).skip(HOUR);
+
+        yard.clock(utc(11, 10, 18, 0)).scan(1_000);
+
+        assertThat(yard.wakesAtEpochMs()).isEqualTo(utc(11, 10, 19, 45));
+    }
+
+    @Test
+    void warmingOpeningAndClosingAreEachAskedForOnce() {
+        final TestYard yard = readyAt(FROM_EIGHT_TO_TEN, utc(11, 10, 19, 40));
+        yard.news();
+
+        yard.skip(5 * MINUTE - 10).scan(100);
+        assertThat(yard.news()).containsOnlyOnce("schedule: warm front taken");
+        yard.skip(15 * MINUTE - 100).scan(100);
+        assertThat(yard.news()).containsOnlyOnce("schedule: open front taken");
+        yard.skip(2 * HOUR - 100).scan(100);
+        assertThat(yard.news()).containsOnlyOnce("schedule: close front taken");
+    }
+
+    @Test
+    void aClockThatWasDaysAheadOpensOnTheEveningThatItReallyIs() {
+        final TestYard yard = readyAt(FROM_EIGHT_TO_TEN, utc(11, 14, 12, 0));
+
+        yard.clock(utc(11, 10, 19, 59)).scan().skip(MINUTE).scan();
+
+        assertThat(yard.mode("front")).isEqualTo(Mode.WARNING);
+    }
+
+    @Test
+    void whatWasLatchedBeforeARestartIsSeenBeforeTheFirstScan() {
+        final TestYard yard = TestRigs.ready();
+        yard.scanner().commandDesk().lockOutZone("front", "Ole");
+        yard.scan().restart();
+
+        assertThat(yard.mode("front")).isEqualTo(Mode.LOCKED_OUT);
+        assertThat(yard.outputMode("lid")).isEqualTo(Mode.LOCKED_OUT);
+        assertThat(yard.mode("back")).isEqualTo(Mode.RESTING);
+    }
+
+    @Test
     void theLocalKeyArmsWithNoTimeAtAll() {
         final TestYard yard = TestRigs.ready(TestYard.of(TestRigs.TWO_ZONES, FROM_EIGHT_TO_TEN));
 

@@ -13,6 +13,8 @@ import slackwater.controller.command.Secrets;
 import slackwater.controller.journal.Journal;
 import slackwater.controller.latch.Kept;
 import slackwater.controller.latch.LatchStore;
+import slackwater.controller.ledger.KeptLedger;
+import slackwater.controller.ledger.LedgerStore;
 import slackwater.controller.pins.VirtualPins;
 import slackwater.controller.plan.Options;
 import slackwater.controller.plan.Plan;
@@ -37,17 +39,20 @@ public final class TestYard {
 
     private final Reading reading;
     private final LatchStore store;
+    private final LedgerStore ledgers;
     private final List<Event> events = new ArrayList<>();
     private Plan plan;
     private VirtualPins pins;
     private Scan scan;
     private long nowMs;
+    private long wakesAtNs;
     private long epochMs;
     private boolean isTimeTrusted;
 
-    private TestYard(final Reading reading, final LatchStore store) {
+    private TestYard(final Reading reading, final LatchStore store, final LedgerStore ledgers) {
         this.reading = reading;
         this.store = store;
+        this.ledgers = ledgers;
         plan = compile();
         pins = newPins();
         scan = newScan();
@@ -63,7 +68,12 @@ public final class TestYard {
     }
 
     public static TestYard of(final String rig, final String show, final LatchStore store) {
-        return new TestYard(read(rig, show), store);
+        return new TestYard(read(rig, show), store, LedgerStore.inMemory(KeptLedger.NOTHING));
+    }
+
+    /** A yard whose ledger is kept there. */
+    public static TestYard of(final String rig, final String show, final LedgerStore ledgers) {
+        return new TestYard(read(rig, show), LatchStore.inMemory(Kept.NOTHING), ledgers);
     }
 
     private static Reading read(final String rig, final String show) {
@@ -103,7 +113,7 @@ public final class TestYard {
 
     private Scan newScan() {
         final Journal journal = events::add;
-        return new Scan(plan, new Ports(pins, store, journal, BoardWatchdog.NONE, SampleAge.NONE));
+        return new Scan(plan, new Ports(pins, store, ledgers, journal, BoardWatchdog.NONE, SampleAge.NONE));
     }
 
     /** Everybody's secret is their own name backwards. */
@@ -125,7 +135,7 @@ public final class TestYard {
 
     /** Another controller of the same rig, never used before. */
     public TestYard another() {
-        return new TestYard(reading, LatchStore.inMemory(Kept.NOTHING));
+        return new TestYard(reading, LatchStore.inMemory(Kept.NOTHING), LedgerStore.inMemory(KeptLedger.NOTHING));
     }
 
     /** The controller starts again: its store stays, its memory goes, the lines and the wall clock are as they were. */
@@ -167,7 +177,7 @@ public final class TestYard {
 
     /** One scan. */
     public TestYard scan() {
-        scan.once(nowMs * MS, new Wall(epochMs + nowMs, isTimeTrusted));
+        wakesAtNs = scan.once(nowMs * MS, new Wall(epochMs + nowMs, isTimeTrusted));
         nowMs += PERIOD_MS;
         return this;
     }
@@ -224,6 +234,11 @@ public final class TestYard {
 
     public long nowMs() {
         return nowMs;
+    }
+
+    /** By the wall clock, when the last scan wants the next one if nothing happens before. */
+    public long wakesAtEpochMs() {
+        return epochMs + wakesAtNs / MS;
     }
 
     public Mode mode(final String zone) {

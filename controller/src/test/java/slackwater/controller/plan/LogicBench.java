@@ -73,6 +73,7 @@ public final class LogicBench {
         image.begin();
         System.arraycopy(isRising, 0, image.rose, 0, isRising.length);
         Arrays.fill(isRising, false);
+        plan.ledger().update(run, image);
         plan.cues().update(run, image, asking);
         for (int output = 0; output < wished.length; output++) {
             image.demand[output] |= wished[output];
@@ -93,6 +94,7 @@ public final class LogicBench {
 
     private void changed(final int output, final boolean isEnergised) {
         plan.guards().observe(run, output, isEnergised);
+        plan.ledger().observe(run, output, isEnergised);
         edges.add(nowMs + (isEnergised ? " +" : " -") + outputName(output));
     }
 

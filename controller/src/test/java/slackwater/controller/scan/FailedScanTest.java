@@ -166,6 +166,37 @@ final class FailedScanTest {
         assertThat(whole.read().orElseThrow().latched()).contains("stop");
     }
 
+    @Test
+    void a_store_that_is_still_writing_is_asked_again_and_only_its_failure_is_told() {
+        final ScanBench bench = ScanBench.inMidStroke();
+        final LatchStore whole = bench.store;
+        final boolean[] isBroken = new boolean[1];
+        bench.store = new LatchStore() {
+            @Override
+            public Optional<Kept> read() {
+                return whole.read();
+            }
+
+            @Override
+            public void keep(final Kept kept) {
+                if (isBroken[0]) {
+                    fail();
+                }
+                throw new LatchStore.NotYetException();
+            }
+        };
+        bench.scan.commandDesk().stop();
+        bench.scanFor(50);
+        assertThat(bench.told()).noneMatch(text -> text.contains("keeping latches"));
+        isBroken[0] = true;
+        bench.scanFor(50);
+        assertThat(bench.told().stream().filter(text -> text.contains("keeping latches")))
+                .hasSize(1);
+        bench.store = whole;
+        bench.step();
+        assertThat(whole.read().orElseThrow().latched()).contains("stop");
+    }
+
     /** The disk is dead for an hour, and somebody presses stop (S22). */
     @Test
     void a_journal_that_throws_stops_neither_the_scan_nor_the_stop() {

@@ -1,12 +1,9 @@
 package slackwater.model.calendar;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import org.shredzone.commons.suncalc.SunTimes;
 import slackwater.model.Place;
 import slackwater.model.Schedule;
 import slackwater.model.Schedule.TimeOfDay;
@@ -75,22 +72,11 @@ public final class ShowCalendar {
         if (time instanceof TimeOfDay.Clock clock) {
             return Optional.of(date.atTime(clock.time()).atZone(place.zone()));
         }
+        final SunDay sun = new SunDay(date, place);
         if (time instanceof TimeOfDay.Dusk dusk) {
-            return sun(date, SunTimes.Twilight.CIVIL, dusk.offset());
+            return sun.darkens().map(moment -> moment.plus(dusk.offset()));
         }
-        return sun(date, SunTimes.Twilight.VISUAL, ((TimeOfDay.Sunset) time).offset());
-    }
-
-    private Optional<ZonedDateTime> sun(final LocalDate date, final SunTimes.Twilight twilight, final Duration offset) {
-        // from noon, so that a dusk after midnight still belongs to the evening of its date
-        final @Nullable ZonedDateTime set = SunTimes.compute()
-                .on(date.atTime(12, 0).atZone(place.zone()))
-                .at(place.latitudeDeg(), place.longitudeDeg())
-                .timezone(place.zone())
-                .twilight(twilight)
-                .oneDay()
-                .execute()
-                .getSet();
-        return Optional.ofNullable(set).map(moment -> moment.plus(offset));
+        final TimeOfDay.Sunset sunset = (TimeOfDay.Sunset) time;
+        return sun.sets().map(moment -> moment.plus(sunset.offset()));
     }
 }

@@ -18,6 +18,8 @@ final class GuardsAtHome implements Rule {
                 conditions(draft, permissive, "needs", permissive.needs(), findings);
             } else if (interlock instanceof Interlock.Trip trip) {
                 conditions(draft, trip, "when", trip.when(), findings);
+            } else if (interlock instanceof Interlock.Shed shed) {
+                conditions(draft, shed, "needs", shed.needs(), findings);
             } else if (interlock instanceof Interlock.Exclusion exclusion) {
                 exclusion(draft, exclusion, findings);
             }

@@ -17,13 +17,17 @@ final class NothingBelowAScan implements Rule {
     private static final int FEWEST_SCANS_OF_DROP_OUT = 3;
     private static final String BLINK = "blink";
     private static final String LONGEST_ON = "longest-on";
+    private static final String NEXT_AFTER = "next-after";
 
     /** A length, and the key under which it was written. */
     private record Length(String table, String key, Duration lasts) {
 
-        /** Zero means none, except for a longest-on: what may be on for no time at all never comes on. */
+        /**
+         * Zero means none, except for a longest-on, since what may be on for no time at all never comes on, and for a
+         * next-after, since nothing is first among what is shed all at once.
+         */
         private boolean isSaid() {
-            return !lasts.isZero() || key.equals(LONGEST_ON);
+            return !lasts.isZero() || key.equals(LONGEST_ON) || key.equals(NEXT_AFTER);
         }
 
         /** The last part of the key; what must outlast a scan is half of a blink, on or off. */
@@ -64,6 +68,9 @@ final class NothingBelowAScan implements Rule {
     }
 
     private static List<Length> of(final Interlock interlock) {
+        if (interlock instanceof Interlock.Shed shed && shed.outputs().size() > 1) {
+            return List.of(new Length(Say.table(shed), NEXT_AFTER, shed.nextAfter()));
+        }
         return interlock instanceof Interlock.Exclusion exclusion
                 ? List.of(new Length(Say.table(exclusion), "clear-after", exclusion.clearAfter()))
                 : List.of();

@@ -31,6 +31,7 @@ public final class Rules {
             new ReachWatched(),
             new RestIntoReach(),
             new ReleaseHungAgain(),
+            new Refills(),
             new FogAndMist(),
             new PossibleFigures(),
             new OpeningHours(),

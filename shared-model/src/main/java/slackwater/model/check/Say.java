@@ -50,6 +50,9 @@ final class Say {
         if (interlock instanceof Interlock.Exclusion) {
             return "exclusion";
         }
+        if (interlock instanceof Interlock.Shed) {
+            return "shed";
+        }
         return interlock instanceof Interlock.LoadLimit ? "load-limit" : "flash-limit";
     }
 

@@ -10,7 +10,7 @@ public record Arrivals(double groupsPerS) {
     private static final double S_PER_H = 3_600;
 
     public Arrivals {
-        InRange.positive(groupsPerS, "groupsPerS");
+        Given.positive("groupsPerS", groupsPerS);
     }
 
     public static Arrivals perHour(final double groupsPerHour) {
@@ -19,7 +19,7 @@ public record Arrivals(double groupsPerS) {
 
     /** Chance of exactly so many groups within a time. */
     public double chanceOf(final int groups, final double withinS) {
-        InRange.notNegative(groups, "groups");
+        Given.notNegative("groups", groups);
         final double mean = mean(withinS);
         double chance = StrictMath.exp(-mean);
         for (int n = 1; n <= groups; n++) {
@@ -71,6 +71,6 @@ public record Arrivals(double groupsPerS) {
     }
 
     private double mean(final double withinS) {
-        return groupsPerS * InRange.notNegative(withinS, "withinS");
+        return groupsPerS * Given.notNegative("withinS", withinS);
     }
 }

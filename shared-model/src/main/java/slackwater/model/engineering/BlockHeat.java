@@ -25,7 +25,7 @@ public record BlockHeat(double capacityJPerK, double resistanceKPerW, double amb
         return capacityJPerK * resistanceKPerW;
     }
 
-    /** Where the block ends with the power on for ever, degrees Celsius: it shows why a thermal cut-out is essential. */
+    /** Where the block ends with the power on for ever, degC: it shows why a thermal cut-out is essential. */
     public double finalC(final double powerW) {
         return ambientC + powerW * resistanceKPerW;
     }

@@ -24,26 +24,26 @@ public final class Detection {
 
     /** Width of a fan of sight square across its middle; the opening is below 180 degrees. */
     public static double fanWidthM(final double angleDeg, final double distanceM) {
-        InRange.positive(angleDeg, "angleDeg");
+        Given.positive("angleDeg", angleDeg);
         if (!(angleDeg < 180)) {
             throw new IllegalArgumentException("angleDeg=" + angleDeg + " is not below 180");
         }
-        return 2 * InRange.notNegative(distanceM, "distanceM") * StrictMath.tan(StrictMath.toRadians(angleDeg / 2));
+        return 2 * Given.notNegative("distanceM", distanceM) * StrictMath.tan(StrictMath.toRadians(angleDeg / 2));
     }
 
     /** How long somebody takes over a way: across a fan, or from one beam to the next. */
     public static double crossingS(final double wayM, final double speedMPerS) {
-        return InRange.notNegative(wayM, "wayM") / InRange.positive(speedMPerS, "speedMPerS");
+        return Given.notNegative("wayM", wayM) / Given.positive("speedMPerS", speedMPerS);
     }
 
     /** How long a body keeps a beam broken that is narrow beside it. */
     public static double beamBlockedS(final double bodyDepthM, final double speedMPerS) {
-        return crossingS(InRange.positive(bodyDepthM, "bodyDepthM"), speedMPerS);
+        return crossingS(Given.positive("bodyDepthM", bodyDepthM), speedMPerS);
     }
 
     /** Speed from the time between two beams. */
     public static double pairSpeedMPerS(final double spacingM, final double betweenS) {
-        return InRange.positive(spacingM, "spacingM") / InRange.positive(betweenS, "betweenS");
+        return Given.positive("spacingM", spacingM) / Given.positive("betweenS", betweenS);
     }
 
     /** Which beam was broken first; at the very same moment neither, and there is no direction to tell. */
@@ -60,8 +60,8 @@ public final class Detection {
 
     /** Whether one walker can have broken both beams; both limits belong to it. */
     public static boolean isOneWalker(final double spacingM, final double betweenS) {
-        InRange.positive(spacingM, "spacingM");
-        InRange.notNegative(betweenS, "betweenS");
+        Given.positive("spacingM", spacingM);
+        Given.notNegative("betweenS", betweenS);
         return betweenS >= LEAST_PAIR_S_PER_M * spacingM - ROUNDING_S
                 && betweenS <= MOST_PAIR_S_PER_M * spacingM + ROUNDING_S;
     }
@@ -76,7 +76,7 @@ public final class Detection {
         if (!Double.isFinite(seenAtM)) {
             throw new IllegalArgumentException("seenAtM=" + seenAtM + " is not a place");
         }
-        return seenAtM + InRange.positive(speedMPerS, "speedMPerS") * InRange.notNegative(revealsInS, "revealsInS");
+        return seenAtM + Given.positive("speedMPerS", speedMPerS) * Given.notNegative("revealsInS", revealsInS);
     }
 
     /**
@@ -86,12 +86,12 @@ public final class Detection {
      * @param remainsM the way that is left to the prop at the reveal, 0 or more
      */
     public static double sensorAheadM(final double speedMPerS, final double revealsInS, final double remainsM) {
-        return atRevealM(InRange.notNegative(remainsM, "remainsM"), speedMPerS, revealsInS);
+        return atRevealM(Given.notNegative("remainsM", remainsM), speedMPerS, revealsInS);
     }
 
     /** The longest time from seeing to the reveal that a sensor so far ahead allows, seconds; 0 when it is too near for any. */
     public static double mostRevealsInS(final double sensorAheadM, final double speedMPerS, final double remainsM) {
-        InRange.notNegative(sensorAheadM, "sensorAheadM");
-        return crossingS(Math.max(0, sensorAheadM - InRange.notNegative(remainsM, "remainsM")), speedMPerS);
+        Given.notNegative("sensorAheadM", sensorAheadM);
+        return crossingS(Math.max(0, sensorAheadM - Given.notNegative("remainsM", remainsM)), speedMPerS);
     }
 }

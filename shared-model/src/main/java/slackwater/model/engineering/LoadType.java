@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  */
 public enum LoadType {
     RESISTIVE(1, 1),
-    /** On alternating current. One on direct current draws no more than its steady current (its inductance delays it). */
+    /** On alternating current: on direct current its inductance delays it, and it never exceeds the steady current. */
     SOLENOID(10, 20),
     MOTOR(5, 10),
     /** A lamp with a filament. */

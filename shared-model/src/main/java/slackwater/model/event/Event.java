@@ -89,6 +89,38 @@ public sealed interface Event {
         }
     }
 
+    /** A bottle or tray is nearly empty; once a fill. */
+    record RunningLow(long atNs, String output, String left, String lasts) implements Event {
+        @Override
+        public String text() {
+            return output + " is running low: " + left + " left; " + lasts;
+        }
+    }
+
+    /** Somebody told that a bottle or tray has been filled up. */
+    record Refilled(long atNs, String output, String by, String used) implements Event {
+        @Override
+        public String text() {
+            return output + " refilled, told by " + by + "; " + used + " had been used";
+        }
+    }
+
+    /** A weighing told how much an output really uses. */
+    record Calibrated(long atNs, String output, String who, String factor) implements Event {
+        @Override
+        public String text() {
+            return output + " calibrated by " + who + ": " + factor;
+        }
+    }
+
+    /** What a bottle or tray holds is not known; its output stays refused until somebody fills it up. */
+    record FillUnknown(long atNs, String output, String why) implements Event {
+        @Override
+        public String text() {
+            return output + " is refused until it is filled up: " + why;
+        }
+    }
+
     /** An input stopped or started to be believed. */
     record InputDoubted(long atNs, String input, boolean isDoubted, String why) implements Event {
         @Override

@@ -18,7 +18,7 @@ import slackwater.model.quantity.Quantity;
 /** Reads the tables of interlocks: {@code [permissive.NAME]}, {@code [trip.NAME]} and the others. */
 final class InterlockTables {
     /** Groups of interlock tables, in the order in which a rig has them. */
-    static final List<String> GROUPS = List.of("permissive", "trip", "exclusion", "load-limit", "flash-limit");
+    static final List<String> GROUPS = List.of("permissive", "trip", "exclusion", "shed", "load-limit", "flash-limit");
 
     private static final long MOST_FLASHES = 1_000;
 
@@ -40,6 +40,7 @@ final class InterlockTables {
                 new Interlock.Permissive(name, guarded, conditions(reader, "needs"), begun(reader, guarded));
             case "trip" -> new Interlock.Trip(name, guarded, conditions(reader, "when"), begun(reader, guarded));
             case "exclusion" -> new Interlock.Exclusion(name, guarded, clearAfter(reader));
+            case "shed" -> new Interlock.Shed(name, guarded, conditions(reader, "needs"), nextAfter(reader));
             case "load-limit" -> loadLimit(name, guarded, reader);
             case "flash-limit" -> flashLimit(name, guarded, reader);
             default -> throw new IllegalArgumentException("no interlock tables are called " + group);
@@ -77,6 +78,14 @@ final class InterlockTables {
                 "an output counts until it is truly at rest",
                 "add clear-after = \"0.5 s\", or \"0 s\" where it rests at once");
         return reader.duration("clear-after").orElse(Duration.ZERO);
+    }
+
+    private static Duration nextAfter(final TableReader reader) {
+        reader.require(
+                "next-after",
+                "the next output is shed only when going without the first was not enough",
+                "add next-after = \"30 s\"");
+        return reader.duration("next-after").orElse(Duration.ZERO);
     }
 
     private static Interlock loadLimit(final String name, final List<String> guarded, final TableReader reader) {

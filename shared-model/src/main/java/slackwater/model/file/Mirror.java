@@ -93,6 +93,9 @@ record Mirror(
         if (interlock instanceof Interlock.Exclusion exclusion) {
             return new Interlock.Exclusion(name, outputs, exclusion.clearAfter());
         }
+        if (interlock instanceof Interlock.Shed shed) {
+            return new Interlock.Shed(name, outputs, conditions(shed.needs()), shed.nextAfter());
+        }
         // Everything mirrored is on one controller, which needs no shares.
         if (interlock instanceof Interlock.LoadLimit load) {
             return new Interlock.LoadLimit(name, outputs, load.amps(), Map.of());

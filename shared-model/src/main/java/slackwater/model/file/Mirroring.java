@@ -125,6 +125,9 @@ final class Mirroring {
         if (interlock instanceof Interlock.Trip trip) {
             return trip.when().stream().map(Condition::input).toList();
         }
+        if (interlock instanceof Interlock.Shed shed) {
+            return shed.needs().stream().map(Condition::input).toList();
+        }
         return List.of();
     }
 

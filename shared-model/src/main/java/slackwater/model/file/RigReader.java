@@ -11,6 +11,7 @@ import slackwater.model.Circuit;
 import slackwater.model.Controller;
 import slackwater.model.Input;
 import slackwater.model.Interlock;
+import slackwater.model.LedgerRules;
 import slackwater.model.Output;
 import slackwater.model.Place;
 import slackwater.model.Rig;
@@ -31,6 +32,7 @@ final class RigReader {
                             "circuit",
                             "supply",
                             "arming",
+                            "ledger",
                             "controller",
                             "zone",
                             "mirror",
@@ -71,9 +73,22 @@ final class RigReader {
         final Rig.Surroundings surroundings = surroundings();
         final Arming arming =
                 groups.only("arming").map(SurroundingsTables::arming).orElse(Arming.USUAL);
+        final LedgerRules ledger =
+                groups.only("ledger").map(SurroundingsTables::ledger).orElse(LedgerRules.USUAL);
         groups.finish("rig.toml", TABLES, KEYS);
         return new Rig(
-                name, scan, place, controllers, zones, inputs, outputs, interlocks, arming, people, surroundings);
+                name,
+                scan,
+                place,
+                controllers,
+                zones,
+                inputs,
+                outputs,
+                interlocks,
+                arming,
+                people,
+                surroundings,
+                ledger);
     }
 
     private Rig.Surroundings surroundings() {

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import slackwater.model.Air;
 import slackwater.model.Arming;
 import slackwater.model.Circuit;
+import slackwater.model.LedgerRules;
 import slackwater.model.Place;
 import slackwater.model.Point;
 import slackwater.model.Supply;
@@ -191,6 +192,21 @@ final class SurroundingsTables {
                 reader.duration("air-settles").orElse(Duration.ZERO));
         reader.finish();
         return arming;
+    }
+
+    static LedgerRules ledger(final TableReader reader) {
+        final double warnAt = share(reader, "warn-at").orElse(LedgerRules.USUAL.warnAt());
+        if (warnAt >= 1) {
+            reader.error(
+                    "out-of-range",
+                    "warn-at",
+                    new Words(
+                            "the ledger would warn of a bottle that is still full",
+                            "a warning is meant to leave the time to fetch a full one",
+                            "write a share between 0 % and 100 %, such as warn-at = \"20 %\""));
+        }
+        reader.finish();
+        return new LedgerRules(warnAt);
     }
 
     static Zone zone(final String name, final TableReader reader) {

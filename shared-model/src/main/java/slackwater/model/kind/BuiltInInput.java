@@ -28,7 +28,7 @@ public enum BuiltInInput implements InputKind {
     LEVEL("level", InputFamily.LEVEL, of()),
     READY("ready", InputFamily.READY, of()),
     BUTTON("button", InputFamily.BUTTON, of()),
-    KEY("key", InputFamily.KEY),
+    KEY("key", InputFamily.KEY, of()),
     RAIN("rain", InputFamily.RAIN),
     STOP_LOOP("stop-loop", InputFamily.STOP_LOOP);
 

@@ -12,8 +12,6 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import slackwater.model.Place;
 import slackwater.model.Schedule;
 import slackwater.model.Schedule.TimeOfDay;
@@ -53,80 +51,11 @@ class ShowCalendarTest {
                 .isLessThanOrEqualTo(Duration.ofSeconds(toleranceS));
     }
 
-    /** Handbook 7.1: PyEphem 4.1.4 (an open-source ephemeris), horizon -0.833 and -6 degrees, centre of the disc. */
-    @ParameterizedTest(name = "{0} {4}")
-    @CsvSource({
-        "London, 51.5, -0.1333, Europe/London, 2015-12-01, 2015-12-01T15:55:17Z, 2015-12-01T16:34:17Z",
-        "London, 51.5, -0.1333, Europe/London, 2015-12-25, 2015-12-25T15:55:40Z, 2015-12-25T16:35:58Z",
-        "New York, 40.7128, -74.0060, America/New_York, 2026-10-31, 2026-10-31T21:53:24Z, 2026-10-31T22:21:46Z",
-        "Chicago, 41.8781, -87.6298, America/Chicago, 2026-10-31, 2026-10-31T22:45:47Z, 2026-10-31T23:14:41Z",
-        "Denver, 39.7392, -104.9903, America/Denver, 2025-10-31, 2025-10-31T23:58:38Z, 2025-11-01T00:26:35Z",
-        "Los Angeles, 34.0522, -118.2437, America/Los_Angeles, 2024-10-31, 2024-11-01T01:00:22Z, 2024-11-01T01:26:13Z",
-        "Seattle, 47.6062, -122.3321, America/Los_Angeles, 2026-12-21, 2026-12-22T00:20:20Z, 2026-12-22T00:56:26Z",
-        "Berlin, 52.52, 13.405, Europe/Berlin, 2026-06-21, 2026-06-21T19:33:18Z, 2026-06-21T20:23:33Z",
-        "Sydney, -33.8688, 151.2093, Australia/Sydney, 2026-10-31, 2026-10-31T08:21:55Z, 2026-10-31T08:48:21Z",
-        "Tokyo, 35.6762, 139.6503, Asia/Tokyo, 2026-03-20, 2026-03-20T08:52:42Z, 2026-03-20T09:18:11Z",
-        "Quito, -0.1807, -78.4678, America/Guayaquil, 2026-03-20, 2026-03-20T23:24:30Z, 2026-03-20T23:45:09Z",
-        "Reykjavik, 64.1466, -21.9426, Atlantic/Reykjavik, 2026-12-21, 2026-12-21T15:29:25Z, 2026-12-21T16:48:45Z",
-        "Greenwich, 51.4779, 0, Europe/London, 2027-10-31, 2027-10-31T16:35:19Z, 2027-10-31T17:10:19Z",
-        "Tromso, 69.6492, 18.9553, Europe/Oslo, 2026-10-31, 2026-10-31T13:48:29Z, 2026-10-31T14:59:51Z",
-    })
-    void sunsetAndDuskAgreeWithAnIndependentEphemerisWithinAMinute(
-            final String name,
-            final double latitudeDeg,
-            final double longitudeDeg,
-            final String zone,
-            final String date,
-            final String sunset,
-            final String dusk) {
-        final Place place = new Place(latitudeDeg, longitudeDeg, ZoneId.of(zone));
-
-        assertNear(opensAt(place, SUNSET, date), Instant.parse(sunset), 60);
-        assertNear(opensAt(place, DUSK, date), Instant.parse(dusk), 60);
-    }
-
-    /** Handbook 7.3 cases 1 to 4: published by a time service, kept in the tests of the sun library astral. */
+    /** Handbook 7.1 case 1; the sun itself is held against the handbook where its days are tested. */
     @Test
-    void londonIsAsATimeServicePublishedIt() {
-        assertNear(opensAt(LONDON, SUNSET, "2015-12-01"), Instant.parse("2015-12-01T15:55:00Z"), 60);
-        assertNear(opensAt(LONDON, DUSK, "2015-12-01"), Instant.parse("2015-12-01T16:34:00Z"), 60);
-        assertNear(opensAt(LONDON, SUNSET, "2015-12-12"), Instant.parse("2015-12-12T15:51:00Z"), 60);
-        assertNear(opensAt(LONDON, DUSK, "2015-12-25"), Instant.parse("2015-12-25T16:36:00Z"), 60);
-    }
-
-    /** Handbook 7.3 cases 5 to 8: a college's table of Decorah, Iowa, for any year; here in 2026, summer time (UTC-5). */
-    @ParameterizedTest
-    @CsvSource({
-        "2026-09-01, 19:41, 20:11",
-        "2026-09-11, 19:24, 19:53",
-        "2026-09-21, 19:05, 19:34",
-        "2026-09-30, 18:49, 19:18",
-    })
-    void decorahIsAsACollegeTablesItWithinAMinuteAndAHalf(final String date, final String sunset, final String dusk) {
-        final Place decorah = new Place(43.3033, -91.7857, ZoneId.of("America/Chicago"));
-
-        assertNear(opensAt(decorah, SUNSET, date), Instant.parse(date + "T" + sunset + ":00-05:00"), 90);
-        assertNear(opensAt(decorah, DUSK, date), Instant.parse(date + "T" + dusk + ":00-05:00"), 90);
-    }
-
-    /** Handbook 7.5: local clock and daylight saving. */
-    @ParameterizedTest
-    @CsvSource({
-        "40.7128, -74.0060, America/New_York, 2026-10-31, 2026-10-31T17:53:24-04:00",
-        "40.7128, -74.0060, America/New_York, 2026-11-01, 2026-11-01T16:52:11-05:00",
-        "51.5, -0.1333, Europe/London, 2026-10-24, 2026-10-24T17:48:44+01:00",
-        "51.5, -0.1333, Europe/London, 2026-10-25, 2026-10-25T16:46:46+00:00",
-        "-33.8688, 151.2093, Australia/Sydney, 2026-10-31, 2026-10-31T19:21:55+11:00",
-    })
-    void sunsetBelongsToItsLocalDateOnBothSidesOfTheChange(
-            final double latitudeDeg,
-            final double longitudeDeg,
-            final String zone,
-            final String date,
-            final String sunset) {
-        final Place place = new Place(latitudeDeg, longitudeDeg, ZoneId.of(zone));
-
-        assertNear(opensAt(place, SUNSET, date), Instant.parse(sunset), 60);
+    void sunsetAndDuskOpenTheWindow() {
+        assertNear(opensAt(LONDON, SUNSET, "2015-12-01"), Instant.parse("2015-12-01T15:55:17Z"), 60);
+        assertNear(opensAt(LONDON, DUSK, "2015-12-01"), Instant.parse("2015-12-01T16:34:17Z"), 60);
     }
 
     /** Handbook 7.5 case 5: the UTC date differs from the local one. */

@@ -322,4 +322,89 @@ class OutputRulesTest {
                 .permissive(Begun.REST, "spray", "water")
                 .isFineFor(new FogAndMist());
     }
+
+    private static Out fog(final double holdsM3) {
+        return Out.of(Family.PUMP, "fog")
+                .longestOnMs(4_000)
+                .fact("flow", 0.000_2, Dimension.MASS_FLOW)
+                .fact("holds", holdsM3, Dimension.VOLUME);
+    }
+
+    @Test
+    void aPumpThatIsCountedDownCanBeToldThatItIsFull() {
+        Sketch.rig().with(fog(1e-3)).finds(new Refills(), """
+                        WARNING never-refilled at output.fog
+                        no input tells that "fog" has been filled up
+                        why: it is counted down, and once it is empty it stays refused for good
+                        fix: add a button with use = "refill" and of = "fog"
+                        """);
+        Sketch.rig()
+                .with(In.of(InputFamily.BUTTON, "full").use(Input.Use.REFILL).fact("of", "fog"))
+                .with(fog(1e-3))
+                .isFineFor(new Refills());
+        Sketch.rig()
+                .with(In.of(InputFamily.KEY, "full").use(Input.Use.REFILL))
+                .with(fog(1e-3))
+                .isFineFor(new Refills());
+        Sketch.rig()
+                .with(Out.of(Family.PUMP, "fog").fact("holds", 1e-3, Dimension.VOLUME), Out.of(Family.MISTER, "mist"))
+                .isFineFor(new Refills());
+    }
+
+    @Test
+    void aRefillConcernsSomethingThatIsCountedDown() {
+        Sketch.rig()
+                .with(In.of(InputFamily.BUTTON, "full").use(Input.Use.REFILL).fact("of", "glow"))
+                .with(Out.lamp("glow"))
+                .finds(new Refills(), """
+                        ERROR refills-nothing at input.full/of
+                        "glow" is not counted down on controller "north"
+                        why: a refill that no account takes leaves somebody in the belief that it did
+                        fix: give the pump its holds and flow, or the mister its holds and uses, on the same \
+                        controller; or leave the button out
+                        """);
+        Sketch.rig()
+                .with(In.of(InputFamily.BUTTON, "full").use(Input.Use.REFILL))
+                .with(Out.lamp("glow"))
+                .finds(new Refills(), """
+                        ERROR refills-nothing at input.full/of
+                        nothing in zone "north" is counted down on controller "north"
+                        why: a refill that no account takes leaves somebody in the belief that it did
+                        fix: give the pump its holds and flow, or the mister its holds and uses, on the same \
+                        controller; or leave the button out
+                        """);
+    }
+
+    @Test
+    void aRefillIsWiredToTheControllerThatCounts() {
+        Sketch.rig()
+                .and("south")
+                .with(
+                        In.of(InputFamily.BUTTON, "full").use(Input.Use.REFILL).fact("of", "fog"),
+                        In.of(InputFamily.BUTTON, "far")
+                                .use(Input.Use.REFILL)
+                                .fact("of", "fog")
+                                .on("south"))
+                .with(fog(1e-3))
+                .finds(new Refills(), """
+                        ERROR refills-nothing at input.far/of
+                        "fog" is not counted down on controller "south"
+                        why: a refill that no account takes leaves somebody in the belief that it did
+                        fix: give the pump its holds and flow, or the mister its holds and uses, on the same \
+                        controller; or leave the button out
+                        """);
+    }
+
+    /** 0.8 g at 1.03 kg/l (common practice, no source) is 0.777 ml. */
+    @Test
+    void aBottleHoldsAtLeastWhatOneLongestOnUses() {
+        final In full = In.of(InputFamily.BUTTON, "full").use(Input.Use.REFILL);
+        Sketch.rig().with(full).with(fog(0.776e-6)).finds(new Refills(), """
+                        ERROR holds-too-little at output.fog/holds
+                        "fog" holds 0.8 g, and its longest-on uses 0.8 g
+                        why: it is refused while less is left than one longest-on uses, so it would never start
+                        fix: make longest-on shorter, or fit a larger bottle or tray
+                        """);
+        Sketch.rig().with(full).with(fog(0.777e-6)).isFineFor(new Refills());
+    }
 }

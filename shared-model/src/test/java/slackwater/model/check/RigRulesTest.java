@@ -392,4 +392,41 @@ class RigRulesTest {
                 .isFineFor(new ArmingWarns());
         Sketch.rig().with(In.beam("path")).isFineFor(new ArmingWarns());
     }
+
+    private static Interlock.Shed shed(final long nextAfterMs, final String... outputs) {
+        return new Interlock.Shed(
+                "thin", List.of(outputs), List.of(Play.condition("air")), Duration.ofMillis(nextAfterMs));
+    }
+
+    @Test
+    void whatIsShedWaitsForAtLeastAScan() {
+        final Sketch rig = Sketch.rig().with(In.of(InputFamily.PRESSURE, "air")).with(Out.lamp("a"), Out.lamp("b"));
+        rig.with(shed(9, "a", "b")).finds(new NothingBelowAScan(), """
+                        ERROR shorter-than-scan at shed.thin/next-after
+                        next-after=9 ms < scan=10 ms
+                        why: the program looks once a scan, so it could not keep a time that short
+                        fix: make it at least 10 ms, or the scan shorter
+                        """);
+        Sketch.rig()
+                .with(In.of(InputFamily.PRESSURE, "air"))
+                .with(Out.lamp("a"), Out.lamp("b"))
+                .with(shed(10, "a", "b"))
+                .isFineFor(new NothingBelowAScan());
+    }
+
+    @Test
+    void whatIsShedIsSensedByItsOwnController() {
+        Sketch.rig()
+                .and("south")
+                .with(In.of(InputFamily.PRESSURE, "air"))
+                .with(Out.lamp("a"), Out.lamp("b").on("south"))
+                .with(shed(10, "a", "b"))
+                .finds(new GuardsAtHome(), """
+                        ERROR input-elsewhere at shed.thin/needs[0]
+                        "air" is not wired to controller "south", which drives "b"
+                        why: an interlock must hold when the network between controllers is gone (S13)
+                        fix: wire an input for it to "south", or let the output be driven by the controller that \
+                        senses it
+                        """);
+    }
 }

@@ -32,7 +32,7 @@ record CheckValue(
         String status) {
 
     private static final int COLUMNS = 8;
-    private static final Pattern NUMBER = Pattern.compile("^[0-9.]+(e-?[0-9]+)?");
+    private static final Pattern NUMBER = Pattern.compile("^-?[0-9.]+(e-?[0-9]+)?");
     private static final Pattern RANGE = Pattern.compile("^([0-9.]+)\\.\\.([0-9.]+)");
     private static final double PRINTED_DIGITS = 1e-4;
     private static final List<CheckValue> ALL = read();

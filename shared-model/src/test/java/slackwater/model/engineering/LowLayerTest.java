@@ -85,7 +85,15 @@ class LowLayerTest {
         assertThat(layer.chilling()).isZero();
     }
 
-    /** One disc in the same air: 2.06 g/m3, just enough for the wet bulb, and half a disc cools half as much. */
+    /** One disc of 350 cm3/h in 170 m3/h, 2.06 g/m3, evaporates whole: 1.34 % and nearly the wet bulb. */
+    @Test
+    void oneDiscEvaporatesWholeInAnEveningsAir() {
+        final LowLayer layer = LowLayer.of(EVENING, 15, Droplets.loadKgPerM3(DISC_M3_PER_S, 170 * M3_PER_H));
+        assertThat(layer.evaporation() * 100).isEqualTo(1.34, within(0.01));
+        assertThat(layer.droplets()).isZero();
+    }
+
+    /** Half the water cools half as much; more than the wet bulb takes cools no further. */
     @Test
     void evaporationIsLimitedByTheWaterThatIsThere() {
         final double toWetBulb = EVENING.waterToWetBulbKgPerM3();
@@ -143,7 +151,7 @@ class LowLayerTest {
         assertThat(LowLayer.excessAgainst(0.2, 0.5)).isEqualTo(0.1275, within(1e-4));
     }
 
-    /** From 20 degC and 60 % to 5 degC: 8.71 less 5.40 g/kg in 1.187 kg/m3 of dry air, 3.94 g/m3, half as much again. */
+    /** From 20 degC and 60 % to 5 degC 3.94 g/m3 condense (8.71 less 5.40 g/kg): half as much heat again. */
     @Test
     void condensingWaterAddsToTheHeatOnlyBelowTheDewPoint() {
         final Chilling moist = new Chilling(MoistAir.of(20, 0.6), 100 * CFM);

@@ -52,7 +52,7 @@ class ExampleRigsTest {
     void theSeaCaveHasItsBanksOnTwoControllers() {
         final Rig rig = rig("sea-cave");
         assertThat(rig.inputsOf("north")).hasSize(12);
-        assertThat(rig.inputsOf("south")).hasSize(11);
+        assertThat(rig.inputsOf("south")).hasSize(12);
         assertThat(rig.outputsOf("north")).hasSize(10);
         assertThat(rig.outputsOf("south")).hasSize(11);
         assertThat(guards(rig, "north")).isEqualTo(8);

@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import slackwater.model.Condition;
 import slackwater.model.Cue;
+import slackwater.model.Interlock;
 import slackwater.model.finding.Finding;
 
 class RigFolderTest {
@@ -21,6 +24,23 @@ class RigFolderTest {
     @BeforeEach
     void aRightRig() {
         Folders.with(folder, Folders.resource("small/rig.toml"), Folders.resource("small/shows/first.toml"));
+    }
+
+    @Test
+    void whatIsShedIsMirroredWithItsNeedsAndItsOrder() {
+        final String rig = Folders.resource("banks/rig.toml") + """
+                [shed.north-thin]
+                outputs = ["north-lamp", "north-lid"]
+                needs = ["not north-gate"]
+                next-after = "9 s"
+                """;
+        Folders.with(folder, rig, Folders.resource("banks/shows/first.toml"));
+        assertThat(Folders.read(folder).rig().orElseThrow().interlocks())
+                .contains(new Interlock.Shed(
+                        "south-thin",
+                        List.of("south-lamp", "south-lid"),
+                        List.of(new Condition("south-gate", false)),
+                        Duration.ofSeconds(9)));
     }
 
     @Test

@@ -3,7 +3,10 @@ package slackwater.simulator.app;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import slackwater.controller.app.CheckCommand;
+import slackwater.controller.app.InstallCommand;
 import slackwater.controller.app.Programs;
+import slackwater.controller.app.RestCommand;
+import slackwater.controller.app.RunCommand;
 
 /** Every command of the whole program, from an explicit list. */
 @Command(
@@ -19,7 +22,10 @@ import slackwater.controller.app.Programs;
             CheckCommand.class,
             SimulateCommand.class,
             BudgetCommand.class,
-            WiringCommand.class
+            WiringCommand.class,
+            RunCommand.class,
+            RestCommand.class,
+            InstallCommand.class
         },
         footer = {"", "Example:", "  slackwater demo"})
 public final class Slackwater {

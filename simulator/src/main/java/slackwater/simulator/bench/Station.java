@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import slackwater.controller.journal.Journal;
 import slackwater.controller.latch.LatchStore;
+import slackwater.controller.ledger.LedgerStore;
 import slackwater.controller.mode.Wall;
 import slackwater.controller.pins.Pins;
 import slackwater.controller.pins.VirtualPins;
@@ -33,6 +34,7 @@ final class Station {
     private final VirtualPins pins;
     private final HoldUpRelay relay;
     private final LatchStore store;
+    private final LedgerStore ledgers;
     private final List<Event> fresh = new ArrayList<>();
     private final Scan scan;
     private long wakeNs;
@@ -63,7 +65,8 @@ final class Station {
                 made.holdUp().isPresent(),
                 made.holdUp().map(HoldUp::dropOut).map(each -> each.toNanos()).orElse(0L));
         store = LatchStore.inMemory(setup.kept());
-        scan = new Scan(plan, ports(pins, store, fresh));
+        ledgers = LedgerStore.inMemory(setup.ledger());
+        scan = new Scan(plan, ports(pins, store, ledgers, fresh));
     }
 
     private Station(final Station other) {
@@ -78,7 +81,8 @@ final class Station {
         pins = other.pins.copy();
         relay = other.relay.copy();
         store = LatchStore.inMemory(other.store.read().orElseThrow());
-        scan = other.scan.fork(ports(pins, store, fresh));
+        ledgers = LedgerStore.inMemory(other.ledgers.read().orElseThrow());
+        scan = other.scan.fork(ports(pins, store, ledgers, fresh));
         wakeNs = other.wakeNs;
         isFrozen = other.isFrozen;
         wasFrozen = other.wasFrozen;
@@ -90,9 +94,10 @@ final class Station {
         return new Station(this);
     }
 
-    private static Ports ports(final VirtualPins pins, final LatchStore store, final List<Event> events) {
+    private static Ports ports(
+            final VirtualPins pins, final LatchStore store, final LedgerStore ledgers, final List<Event> events) {
         final Journal journal = events::add;
-        return new Ports(pins, store, journal, BoardWatchdog.NONE, SampleAge.NONE);
+        return new Ports(pins, store, ledgers, journal, BoardWatchdog.NONE, SampleAge.NONE);
     }
 
     /** Brings the yard's levels to the pins. */

@@ -53,7 +53,8 @@ public record Assumed(Rig rig, List<String> notes) {
                         rig.interlocks(),
                         rig.arming(),
                         rig.people(),
-                        rig.surroundings().along(way)),
+                        rig.surroundings().along(way),
+                        rig.ledger()),
                 notes);
     }
 

@@ -147,6 +147,12 @@ final class Levels {
                 && !(wanted && isStuck(proving, heldNs));
     }
 
+    /** From when on this sense is proven at the earliest, if nothing breaks it. */
+    long provenFromNs(final int sense, final boolean wanted) {
+        final Input.Proving proving = wiring.senses().get(sense).input().proving();
+        return Math.max(sinceNs[sense] + provingNs(proving, wanted), firstNs + Wiring.ns(proving.warmUp()));
+    }
+
     private static boolean isStuck(final Input.Proving proving, final long heldNs) {
         return proving.stuckAfter().isPresent()
                 && heldNs > Wiring.ns(proving.stuckAfter().get());

@@ -45,6 +45,7 @@ public final class Referee {
         rules.add(new OwnLimits(wiring));
         rules.addAll(new RuleBook(rig, wiring).rules());
         rules.add(new Harm(wiring));
+        rules.add(new DryPump(wiring));
         rules.add(new Tally(wiring));
         return new Referee(wiring, new Levels(wiring), new Log(), new Buttons(wiring), rules.toArray(Rule[]::new));
     }

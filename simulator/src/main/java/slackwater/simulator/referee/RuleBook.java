@@ -31,6 +31,8 @@ final class RuleBook {
             addOnEach(permissive, controller -> new Permission(permissive, controller, wiring));
         } else if (interlock instanceof Interlock.Trip trip) {
             addOnEach(trip, controller -> new Tripping(trip, controller, wiring));
+        } else if (interlock instanceof Interlock.Shed shed) {
+            addOnEach(shed, controller -> new Shedding(shed, controller, wiring));
         } else if (interlock instanceof Interlock.Exclusion exclusion) {
             rules.add(new OneAtATime(exclusion, wiring));
         } else if (interlock instanceof Interlock.LoadLimit limit) {

@@ -16,6 +16,9 @@ public final class RuleWords {
     public static final String EXCLUSION = "exclusion";
     public static final String PERMISSIVE = "permissive";
     public static final String TRIP = "trip";
+    /** A less important output started although what it needs had been scarce for long enough. */
+    public static final String SHED = "shed";
+
     public static final String LOAD_LIMIT = "load-limit";
     public static final String FLASH_LIMIT = "flash-limit";
     /** Energised although the stop loop was open, or had been and nobody had reset it. */
@@ -29,6 +32,8 @@ public final class RuleWords {
     public static final String LOCKOUT = "lockout";
     /** The pump ran into a block that was not hot enough. */
     public static final String COLD_PUMP = "cold-pump";
+    /** The pump ran on an empty bottle. */
+    public static final String DRY_PUMP = "dry-pump";
     /** The mister's discs ran without water. */
     public static final String DRY_MIST = "dry-mist";
     /** A stroke that began with somebody in the reach moved above the caution energy while somebody was there. */

@@ -61,6 +61,18 @@ final class Terms {
         return true;
     }
 
+    /** From when on all of them are proven at the earliest, or {@link Dues#NEVER} while one disagrees. */
+    long provenFromNs(final Levels levels) {
+        if (!isEachThere(levels)) {
+            return Dues.NEVER;
+        }
+        long latest = Levels.NONE;
+        for (int index = 0; index < senses.length; index++) {
+            latest = Math.max(latest, levels.provenFromNs(senses[index], wanted[index]));
+        }
+        return latest;
+    }
+
     /** When a controller has proven all of them at the latest, or {@link Dues#NEVER} while one disagrees. */
     long surelyProvenNs(final Levels levels) {
         if (!isEachThere(levels)) {

@@ -1,68 +1,49 @@
 package slackwater.simulator.yard;
 
+import java.util.Optional;
 import slackwater.model.Input;
-import slackwater.model.Point;
-import slackwater.model.Ray;
-import slackwater.simulator.visitor.Sight;
 
-/** A light beam: active while a body or fog is in it. */
+/** A light beam: active while a body or fog is in it, so much later as it says of itself. What is shorter it does not tell. */
 final class Beam implements Plant {
-    private static final int PIECES = 32;
-
     private final int input;
-    private final Input of;
-    private final int fogFromNs;
-    private final int fogUntilNs;
+    private final Optional<Line> line;
+    private final long respondsInNs;
+    private final int inFog;
+    private final int blocked;
+    private final int tellsNs;
 
     Beam(final int input, final Input of, final Slots slots) {
         this.input = input;
-        this.of = of;
-        fogFromNs = slots.takeWholes(1);
-        fogUntilNs = slots.takeWholes(1);
+        line = of.sees().ray().map(Line::of);
+        respondsInNs = Fact.nanos(Fact.secondsOr(of.facts(), Fact.RESPONDS_IN, 0));
+        inFog = slots.takeWholes(1);
+        blocked = slots.takeWholes(1);
+        tellsNs = slots.takeWholes(1);
     }
 
-    int input() {
-        return input;
+    /** Where it runs on the plan. */
+    Optional<Line> line() {
+        return line;
     }
 
-    /** Whether any of it passes so near; judged at points along it, which is as exact as fog is. */
-    boolean isWithin(final Point at, final double radiusM) {
-        if (of.sees().ray().isEmpty()) {
-            return false;
-        }
-        final Ray ray = of.sees().ray().get();
-        for (int i = 0; i <= PIECES; i++) {
-            final double share = (double) i / PIECES;
-            final double xM =
-                    ray.from().xM() + share * (ray.to().xM() - ray.from().xM());
-            final double yM =
-                    ray.from().yM() + share * (ray.to().yM() - ray.from().yM());
-            if (Sight.isWithin(at, radiusM, xM, yM)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** Fog drifts in after a while and stays for a while; what is there already stays at least as long. */
-    void fog(final State state, final long afterNs, final long forNs) {
-        final long fromNs = state.nowNs() + afterNs;
-        final boolean isFoggy = state.nowNs() < state.whole(fogUntilNs);
-        state.setWhole(fogFromNs, isFoggy ? Math.min(state.whole(fogFromNs), fromNs) : fromNs);
-        state.setWhole(fogUntilNs, Math.max(state.whole(fogUntilNs), fromNs + forNs));
+    void setInFog(final State state, final boolean isInFog) {
+        state.setFlag(inFog, isInFog);
     }
 
     @Override
     public void step(final State state) {
-        final boolean isInFog = state.whole(fogFromNs) <= state.nowNs() && state.nowNs() < state.whole(fogUntilNs);
-        state.setActive(input, isInFog || state.isSomebodySeen(input));
+        final boolean isBlocked = state.flag(inFog) || state.isSomebodySeen(input);
+        if (isBlocked != state.flag(blocked)) {
+            state.setFlag(blocked, isBlocked);
+            state.setWhole(tellsNs, state.nowNs() + respondsInNs);
+        }
+        if (state.nowNs() >= state.whole(tellsNs)) {
+            state.setActive(input, isBlocked);
+        }
     }
 
     @Override
     public long wakesNs(final State state) {
-        if (state.nowNs() < state.whole(fogFromNs)) {
-            return state.whole(fogFromNs);
-        }
-        return state.nowNs() < state.whole(fogUntilNs) ? state.whole(fogUntilNs) : ASLEEP;
+        return state.isActive(input) == state.flag(blocked) ? ASLEEP : state.whole(tellsNs);
     }
 }

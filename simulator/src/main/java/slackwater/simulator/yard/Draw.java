@@ -24,7 +24,9 @@ final class Draw {
     enum Purpose {
         FALSE_PULSES(0x1_0000_0000L),
         FOG(0x2_0000_0000L),
-        RAIN(0x3_0000_0000L);
+        RAIN(0x3_0000_0000L),
+        WIND(0x4_0000_0000L),
+        FALSE_TRIGGERS(0x5_0000_0000L);
 
         private final long salt;
 

@@ -1,78 +1,72 @@
 package slackwater.simulator.yard;
 
-import java.util.List;
-import java.util.Optional;
 import slackwater.model.Output;
-import slackwater.simulator.yard.Draw.Purpose;
+import slackwater.model.engineering.FogFluid;
 
-/** The puffs of a fog pump, as far as they drift into light beams and make them read blocked (S23). */
+/** The pump of a fog maker with its bottle: while it runs it takes fluid, and on an empty bottle it runs dry. */
 final class FogPump implements Plant {
-    /** Fog drifts no farther before it has thinned out (common practice, no source). */
-    private static final double DRIFTS_M = 2;
+    /** Of the mixes in the trade at 20 degC (common practice, no source). */
+    static final double FLUID_KG_PER_M3 = 1_030;
 
-    private static final double HITS_SHARE = 0.3;
-    private static final double LEAST_S = 1;
-    private static final double MOST_S = 3;
-    private static final double LATEST_S = 2;
-    private static final int DRAWS = 3;
+    /** A maker of 400 W: 5 to 15 g/min (handbook 2.4 case 7; common practice, no source). */
+    private static final double USUAL_FLOW_KG_PER_S = 12e-3 / 60;
 
     private final int output;
-    private final Optional<HeaterBlock> heater;
-    private final List<Beam> beams;
-    private final long seed;
-    private final int puffs;
-    private final int wasOn;
+    private final double flowKgPerS;
+    private final FogFluid fluid;
+    private final double heatJPerKg;
+    private final Vessel bottle;
 
-    FogPump(
-            final int output,
-            final Optional<HeaterBlock> heater,
-            final List<Beam> beams,
-            final long seed,
-            final Slots slots) {
+    FogPump(final int output, final Output of, final double fromC, final Slots slots) {
         this.output = output;
-        this.heater = heater;
-        this.beams = List.copyOf(beams);
-        this.seed = seed;
-        puffs = slots.takeWholes(1);
-        wasOn = slots.takeWholes(1);
+        flowKgPerS = of.facts().siOr(Fact.FLOW, USUAL_FLOW_KG_PER_S);
+        fluid = new FogFluid(of.facts().siOr(Fact.GLYCOL, FogFluid.USUAL.glycolShare()));
+        heatJPerKg = fluid.heatJPerKg(fromC);
+        final double holdsKg = of.facts().siOr(Fact.HOLDS, Double.POSITIVE_INFINITY) * FLUID_KG_PER_M3;
+        bottle = new Vessel(holdsKg, flowKgPerS, slots);
     }
 
-    /** Those beams that a pump's fog can reach; none where it is not told where the pump stands. */
-    static List<Beam> near(final Output pump, final List<Beam> beams) {
-        return pump.at()
-                .map(at -> beams.stream()
-                        .filter(beam -> beam.isWithin(at, DRIFTS_M))
-                        .toList())
-                .orElse(List.of());
+    void fill(final State state) {
+        bottle.fill(state);
+    }
+
+    boolean hasFluid(final State state) {
+        return bottle.isFilled(state);
+    }
+
+    boolean isFlowing(final State state) {
+        return bottle.isFeeding(state);
+    }
+
+    double flowKgPerS() {
+        return flowKgPerS;
+    }
+
+    FogFluid fluid() {
+        return fluid;
+    }
+
+    /** What turning its flow into vapour takes, watts. */
+    double takesW() {
+        return flowKgPerS * heatJPerKg;
+    }
+
+    /** Fluid in its bottle; infinite where nobody told what it holds. */
+    double leftKg(final State state) {
+        return bottle.left(state);
+    }
+
+    double dryS(final State state) {
+        return bottle.dryS(state);
     }
 
     @Override
     public void step(final State state) {
-        final boolean isOn = state.isOn(output);
-        if (isOn
-                && !state.flag(wasOn)
-                && heater.map(block -> block.isHot(state)).orElse(true)) {
-            puff(state);
-        }
-        state.setFlag(wasOn, isOn);
+        bottle.step(state, state.isOn(output));
     }
 
     @Override
     public long wakesNs(final State state) {
-        return ASLEEP;
-    }
-
-    private void puff(final State state) {
-        final long count = state.whole(puffs);
-        state.setWhole(puffs, count + 1);
-        for (final Beam beam : beams) {
-            final long thing = ((long) output << 16) + beam.input();
-            if (Draw.unit(seed, Purpose.FOG, thing, DRAWS * count) < HITS_SHARE) {
-                final double fromS = LATEST_S * Draw.unit(seed, Purpose.FOG, thing, DRAWS * count + 1);
-                final double forS =
-                        LEAST_S + (MOST_S - LEAST_S) * Draw.unit(seed, Purpose.FOG, thing, DRAWS * count + 2);
-                beam.fog(state, Fact.nanos(fromS), Fact.nanos(forS));
-            }
-        }
+        return bottle.wakesNs(state);
     }
 }

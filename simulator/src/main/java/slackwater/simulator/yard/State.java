@@ -91,6 +91,11 @@ final class State {
         real[slot] = value;
     }
 
+    /** All real numbers, for a plant that goes on by many small steps with numbers of its own that stand in a row. */
+    double[] reals() {
+        return real;
+    }
+
     long nowNs() {
         return whole[NOW];
     }

@@ -32,6 +32,9 @@ public interface Truth {
     /** For a mister: whether there is water over its discs; true for everything else. */
     boolean hasWater(int output);
 
+    /** For a pump: whether there is fluid in its bottle; true for everything else. */
+    boolean hasFluid(int output);
+
     /** Gauge pressure behind the regulator, pascals; 0 without air. */
     double pressurePa();
 }

@@ -2,15 +2,12 @@ package slackwater.simulator.yard;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
-import slackwater.model.Contact;
-import slackwater.model.Controller;
 import slackwater.model.Input;
 import slackwater.model.Output;
-import slackwater.model.Pull;
 import slackwater.model.Rig;
-import slackwater.model.kind.InputFamily;
 import slackwater.simulator.visitor.Crowd;
 
 /**
@@ -19,14 +16,6 @@ import slackwater.simulator.visitor.Crowd;
  * itself it is not stepped, and is bit for bit as if it had been.
  */
 public final class Yard implements Truth {
-    private static final long HAND_INACTIVE = 1;
-    private static final long HAND_ACTIVE = 2;
-    private static final long STUCK_HIGH = 1;
-    private static final long STUCK_LOW = 2;
-    private static final long OPEN = 3;
-    private static final long CHATTER = 4;
-    private static final List<OutputOverlay> OVERLAYS = List.of(OutputOverlay.values());
-
     private final Fixed fixed;
     private final State state;
 
@@ -34,10 +23,9 @@ public final class Yard implements Truth {
     private record Fixed(
             Plants plants,
             List<Plant> inOrder,
+            Lines lines,
             List<Output> outputs,
             List<Input> inputs,
-            List<Integer> controllerOf,
-            List<Boolean> hasHoldUp,
             List<Optional<HeaterBlock>> heaters,
             List<Optional<Prop>> props) {}
 
@@ -57,19 +45,12 @@ public final class Yard implements Truth {
     }
 
     private static Fixed fixed(final Rig rig, final Plants plants) {
-        final List<String> names =
-                rig.controllers().stream().map(Controller::name).toList();
         return new Fixed(
                 plants,
                 plants.inOrder(),
+                new Lines(rig),
                 rig.outputs(),
                 rig.inputs(),
-                rig.outputs().stream()
-                        .map(output -> names.indexOf(output.controller()))
-                        .toList(),
-                rig.controllers().stream()
-                        .map(controller -> controller.holdUp().isPresent())
-                        .toList(),
                 rig.outputs().stream().map(plants::heaterOf).toList(),
                 forEach(rig.outputs().size(), plants::prop));
     }
@@ -145,9 +126,10 @@ public final class Yard implements Truth {
     /** A hand on a button or a key, or a signal in place of a sensor's; lasts until {@link #leaveAlone}. */
     public void hold(final int input, final boolean isActive) {
         final boolean wasActive = isActive(input);
-        state.setHand(input, isActive ? HAND_ACTIVE : HAND_INACTIVE);
+        fixed.lines().hold(state, input, isActive);
         if (isActive && !wasActive) {
             fixed.plants().hungBy(fixed.inputs().get(input)).ifPresent(release -> release.hang(state));
+            fixed.plants().filledWith(fixed.inputs().get(input)).forEach(fill -> fill.accept(state));
             wakeSoon();
         }
     }
@@ -156,26 +138,37 @@ public final class Yard implements Truth {
         state.setHand(input, 0);
     }
 
-    /** Somebody fills the tray of a mister. */
+    /** Somebody fills the tray of a mister or the bottle of a pump. */
     public void refill(final int output) {
-        tray(output).fill(state);
+        if (fixed.plants().pump(output).isPresent()) {
+            pump(output).fill(state);
+        } else {
+            tray(output).fill(state);
+        }
+        wakeSoon();
+    }
+
+    /** Somebody closes a circuit's breaker again. */
+    public void resetBreaker(final String circuit) {
+        mains().reset(state, circuitNamed(circuit));
+        wakeSoon();
+    }
+
+    /** Something in a circuit leaks so much to ground, amperes; 0 ends it. */
+    public void leakToGround(final String circuit, final double amps) {
+        mains().leak(state, circuitNamed(circuit), amps);
         wakeSoon();
     }
 
     /** Lays a fault over an input's line, at every controller that finds it; empty takes it away. */
     public void overlayInput(final int input, final Optional<InputOverlay> overlay) {
-        long halfNs = 0;
-        if (overlay.isPresent() && overlay.get() instanceof InputOverlay.Chatter chatter) {
-            halfNs = State.ceilGridNs((chatter.periodNs() + 1) / 2);
-        }
-        state.setInputOverlay(input, overlay.map(Yard::code).orElse(0L), halfNs);
+        fixed.lines().overlay(state, input, overlay);
         wakeSoon();
     }
 
     /** Lays a fault over what an output feeds; empty takes it away. */
     public void overlayOutput(final int output, final Optional<OutputOverlay> overlay) {
-        state.setOutputOverlay(
-                output, overlay.map(fault -> OVERLAYS.indexOf(fault) + 1L).orElse(0L));
+        state.setOutputOverlay(output, Feeds.code(overlay));
         feedLoads();
     }
 
@@ -186,28 +179,12 @@ public final class Yard implements Truth {
 
     @Override
     public boolean isInputHigh(final int input, final int controller) {
-        final Input wired = fixed.inputs().get(input);
-        final long overlay = state.inputOverlay(input);
-        if (overlay == STUCK_HIGH || overlay == STUCK_LOW) {
-            return overlay == STUCK_HIGH;
-        }
-        if (overlay == OPEN) {
-            return wired.pull() == Pull.UP;
-        }
-        if (overlay == CHATTER) {
-            return state.nowNs() / state.chatterHalfNs(input) % 2 == 0;
-        }
-        return isActive(input) == wired.activeLevel().isHigh();
+        return fixed.lines().isHigh(state, input);
     }
 
     /** What is true of an input, whatever its line shows. */
     public boolean isActive(final int input) {
-        if (state.hand(input) != 0) {
-            return state.hand(input) == HAND_ACTIVE;
-        }
-        return fixed.inputs().get(input).family() == InputFamily.STOP_LOOP
-                ? !state.isStopLoopOpen()
-                : state.isActive(input);
+        return fixed.lines().isActive(state, input);
     }
 
     @Override
@@ -217,7 +194,7 @@ public final class Yard implements Truth {
 
     @Override
     public boolean isSupplied(final int controller) {
-        return !state.isStopLoopOpen() && (!fixed.hasHoldUp().get(controller) || state.isPulledIn(controller));
+        return fixed.plants().feeds().isSupplied(state, controller);
     }
 
     @Override
@@ -249,6 +226,12 @@ public final class Yard implements Truth {
         return tray.isEmpty() || tray.get().hasWater(state);
     }
 
+    @Override
+    public boolean hasFluid(final int output) {
+        final Optional<FogPump> pump = fixed.plants().pump(output);
+        return pump.isEmpty() || pump.get().hasFluid(state);
+    }
+
     /** The highest of all sections, as somebody who works on any of them must ask. */
     @Override
     public double pressurePa() {
@@ -269,12 +252,88 @@ public final class Yard implements Truth {
         return fixed.plants().tank().map(tank -> tank.pressurePa(state)).orElse(0.0);
     }
 
-    /** A heater's block: 0 as cold as the air, 1 at its thermostat's temperature. */
-    public double warmth(final int output) {
+    /** Gauge pressure on the line of a valve or an air supply, pascals. */
+    public double linePa(final int output) {
+        return fixed.plants().line(output).pressurePa(state);
+    }
+
+    /** Where the moving part of a cylinder stands: 0 at rest, 1 at the end of its travel. */
+    public double position(final int output) {
         return fixed.plants()
-                .heater(output)
-                .orElseThrow(() -> notA("heater", output))
-                .warmth(state);
+                .cylinder(output)
+                .orElseThrow(() -> notA("cylinder", output))
+                .position(state);
+    }
+
+    /** A stroke of a cylinder as it would be on a full line; empty for anything else. */
+    public Optional<StrokeTrial> strokeTrial(final int output) {
+        return fixed.plants().cylinder(output).map(CylinderProp::trial);
+    }
+
+    /** How often the compressor has started. */
+    public long compressorStarts() {
+        return fixed.plants().tank().map(tank -> tank.starts(state)).orElse(0L);
+    }
+
+    /** Where the air has gone since the evening began; nothing where the rig tells of no tank. */
+    public AirBalance airBalance() {
+        double linesM3 = 0;
+        double ventedM3 = 0;
+        for (final AirSection section : fixed.plants().sections()) {
+            linesM3 += section.holdsM3(state);
+            ventedM3 += section.ventedM3(state);
+        }
+        final Tank.Balance tank =
+                fixed.plants().tank().map(store -> store.balance(state)).orElse(new Tank.Balance(0, 0, 0, 0));
+        return new AirBalance(tank.storedM3(), linesM3, ventedM3, tank.leakedM3(), tank.deliveredM3());
+    }
+
+    /** Temperature of a heater's block, degC. */
+    public double blockC(final int output) {
+        return block(output).temperatureC(state);
+    }
+
+    /** Where the energy of a heater's block has gone. */
+    public HeatBalance heat(final int output) {
+        return block(output).balance(state);
+    }
+
+    /** Fluid left in a pump's bottle, kg; infinite where nobody told what it holds. */
+    public double fluidKg(final int output) {
+        return pump(output).leftKg(state);
+    }
+
+    /** How long a pump or a mister has run on nothing this evening, seconds. */
+    public double dryS(final int output) {
+        return fixed.plants().pump(output).isPresent()
+                ? pump(output).dryS(state)
+                : tray(output).dryS(state);
+    }
+
+    /** How often a strobe has flashed this evening, by its pulses or by itself. */
+    public long flashesSoFar(final int output) {
+        return fixed.plants()
+                .strobe(output)
+                .orElseThrow(() -> notA("strobe", output))
+                .flashes(state);
+    }
+
+    /** Wind at a moment, m/s; it follows from the rig's weather and the seed alone. */
+    public double windMPerS(final long atNs) {
+        return fixed.plants().wind().speedMPerS(atNs);
+    }
+
+    /** In a circuit, or out of a power supply, amperes at its own voltage. */
+    public double currentA(final String name) {
+        final OptionalInt supply = mains().supply(name);
+        return supply.isPresent()
+                ? mains().supplyA(state, supply.getAsInt())
+                : mains().circuitA(state, circuitNamed(name));
+    }
+
+    /** Whether a circuit's breaker has tripped and nobody has reset it. */
+    public boolean isTripped(final String circuit) {
+        return mains().isTripped(state, circuitNamed(circuit));
     }
 
     /** Water left in a mister's tray, m3. */
@@ -284,6 +343,22 @@ public final class Yard implements Truth {
 
     private WaterTray tray(final int output) {
         return fixed.plants().tray(output).orElseThrow(() -> notA("mister", output));
+    }
+
+    private FogPump pump(final int output) {
+        return fixed.plants().pump(output).orElseThrow(() -> notA("pump", output));
+    }
+
+    private HeaterBlock block(final int output) {
+        return fixed.plants().heater(output).orElseThrow(() -> notA("heater", output));
+    }
+
+    private Mains mains() {
+        return fixed.plants().mains();
+    }
+
+    private int circuitNamed(final String name) {
+        return mains().circuit(name).orElseThrow(() -> new IllegalArgumentException("the rig has no circuit=" + name));
     }
 
     private IllegalArgumentException notA(final String family, final int output) {
@@ -304,20 +379,9 @@ public final class Yard implements Truth {
         for (final Plant plant : fixed.inOrder()) {
             wakesNs = Math.min(wakesNs, plant.wakesNs(state));
         }
-        wakesNs = Math.min(wakesNs, chatterWakesNs());
+        wakesNs = Math.min(wakesNs, fixed.lines().chatterWakesNs(state));
         final long soonNs = State.nextGridNs(gridNs);
         state.setWakeNs(wakesNs == Plant.ASLEEP ? wakesNs : Math.max(soonNs, State.ceilGridNs(wakesNs)));
-    }
-
-    private long chatterWakesNs() {
-        long wakesNs = Plant.ASLEEP;
-        for (int i = 0; i < fixed.inputs().size(); i++) {
-            if (state.inputOverlay(i) == CHATTER) {
-                final long halfNs = state.chatterHalfNs(i);
-                wakesNs = Math.min(wakesNs, (state.nowNs() / halfNs + 1) * halfNs);
-            }
-        }
-        return wakesNs;
     }
 
     private void wakeSoon() {
@@ -326,37 +390,8 @@ public final class Yard implements Truth {
 
     /** Works out afresh which loads have power; the plants see it at the next grid point. */
     private void feedLoads() {
-        for (int i = 0; i < fixed.outputs().size(); i++) {
-            state.setPowered(i, isFed(i));
-        }
+        fixed.plants().feeds().feed(state);
         wakeSoon();
-    }
-
-    private boolean isFed(final int output) {
-        final long overlay = state.outputOverlay(output);
-        final boolean isSupplied = isSupplied(fixed.controllerOf().get(output));
-        if (overlay != 0) {
-            return switch (OVERLAYS.get((int) overlay - 1)) {
-                case WELDED -> isSupplied;
-                case FED_ELSEWHERE -> true;
-                case DEAD -> false;
-            };
-        }
-        final Output wired = fixed.outputs().get(output);
-        final boolean isEnergised =
-                isSupplied && state.isPinHigh(output) == wired.energisedLevel().isHigh();
-        // A load that is on at rest hangs on a contact outside the hold-up power (S15).
-        return isEnergised == (wired.contact() == Contact.NORMALLY_OPEN);
-    }
-
-    private static long code(final InputOverlay overlay) {
-        if (overlay instanceof InputOverlay.StuckHigh) {
-            return STUCK_HIGH;
-        }
-        if (overlay instanceof InputOverlay.StuckLow) {
-            return STUCK_LOW;
-        }
-        return overlay instanceof InputOverlay.Open ? OPEN : CHATTER;
     }
 
     private void requireNotBefore(final long nowNs) {

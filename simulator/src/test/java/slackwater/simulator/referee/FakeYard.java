@@ -14,6 +14,7 @@ final class FakeYard implements Truth {
     final double[] energyJ;
     final boolean[] isHot;
     final boolean[] hasWater;
+    final boolean[] hasFluid;
 
     FakeYard(final Rig rig) {
         final int outputs = rig.outputs().size();
@@ -25,6 +26,8 @@ final class FakeYard implements Truth {
         energyJ = new double[outputs];
         isHot = new boolean[outputs];
         hasWater = new boolean[outputs];
+        hasFluid = new boolean[outputs];
+        Arrays.fill(hasFluid, true);
         Arrays.fill(isHot, true);
         Arrays.fill(hasWater, true);
     }
@@ -67,6 +70,11 @@ final class FakeYard implements Truth {
     @Override
     public boolean isHotEnough(final int output) {
         return isHot[output];
+    }
+
+    @Override
+    public boolean hasFluid(final int output) {
+        return hasFluid[output];
     }
 
     @Override

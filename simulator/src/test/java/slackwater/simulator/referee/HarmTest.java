@@ -68,6 +68,34 @@ final class HarmTest {
                 .isEmpty();
     }
 
+    @Test
+    void a_pump_that_starts_on_an_empty_bottle_is_wrong_at_once() {
+        assertThat(yard().fluid("pump", false, 0).on("pump", 10 * MS).found())
+                .containsExactly("dry-pump pump 10000000");
+    }
+
+    @Test
+    void a_pump_whose_bottle_empties_while_it_runs_has_five_seconds() {
+        assertThat(yard().on("pump", 0)
+                        .fluid("pump", false, 100 * MS)
+                        .off("pump", 5100 * MS)
+                        .found())
+                .isEmpty();
+        assertThat(yard().on("pump", 0)
+                        .fluid("pump", false, 100 * MS)
+                        .idle(9000 * MS)
+                        .found())
+                .containsExactly("dry-pump pump 5100000001");
+    }
+
+    @Test
+    void an_empty_bottle_hurts_nothing_while_the_pump_is_off_and_a_new_one_starts_the_five_seconds_again() {
+        final Run run = yard().fluid("pump", false, 0).idle(9000 * MS);
+        run.fluid("pump", true, 9000 * MS).on("pump", 9010 * MS).fluid("pump", false, 9100 * MS);
+        run.fluid("pump", true, 14_000 * MS).fluid("pump", false, 14_010 * MS);
+        assertThat(run.off("pump", 19_010 * MS).found()).isEmpty();
+    }
+
     /** 1.69 J: handbook 1.11 case 11. */
     @Test
     void a_stroke_that_starts_with_somebody_in_the_reach_may_not_exceed_the_caution_energy() {

@@ -117,6 +117,12 @@ final class Run {
         return look(atNs);
     }
 
+    Run fluid(final String name, final boolean hasFluid, final long atNs) {
+        idle(atNs - 1);
+        yard.hasFluid[output(name)] = hasFluid;
+        return look(atNs);
+    }
+
     Run people(final String name, final int count, final long atNs) {
         idle(atNs - 1);
         yard.people[output(name)] = count;

@@ -51,7 +51,8 @@ public final class Quay {
             kind = "level"
             of = "mist"
             """
-            + button("lid") + button("lid-held") + button("jet") + button("jet-held") + button("flash")
+            + "[input.thin-air]\nkind = \"key\"\n" + button("bell") + button("lid") + button("lid-held") + button("jet")
+            + button("jet-held") + button("flash")
             + button("flash-too") + button("fan") + button("fan-too") + button("fans") + button("mist")
             + button("gull") + button("crab") + button("flicker") + button("trouble")
             + """
@@ -127,6 +128,10 @@ public final class Quay {
             [exclusion.one-hose]
             outputs = ["lid", "jet"]
             clear-after = "0.5 s"
+            [shed.thin]
+            outputs = ["bell", "fan-big"]
+            needs = ["not thin-air"]
+            next-after = "2 s"
             [load-limit.supply]
             outputs = ["fan", "fan-big", "fan-too"]
             limit = "4 A"
@@ -139,7 +144,7 @@ public final class Quay {
             + cue("jet", "jet", "0.5 s") + cue("jet-held", "jet", "4 s") + cue("flash", "flash", "0.1 s")
             + cue("flash-too", "flash-too", "0.1 s") + cue("fan", "fan", "3 s") + cue("fan-too", "fan-too", "3 s")
             + cue("mist", "mist", "1 s") + cue("gull", "gull", "0.3 s") + cue("crab", "crab", "0.3 s")
-            + cue("flicker", "flicker", "1.5 s")
+            + cue("flicker", "flicker", "1.5 s") + cue("bell", "bell", "0.5 s")
             + """
             [cue.fans]
             starts = "ask-fans"

@@ -81,6 +81,20 @@ final class Sabotages {
                     "image.energised[member] || image.next[member] ||",
                     "image.demand[member] ||"),
             one(
+                    "nothing shed",
+                    RuleWords.SHED,
+                    "air gets thin",
+                    "guard/ShedGuard",
+                    "return image.energised[output] || !isShed(run, output);",
+                    "return true;"),
+            one(
+                    "only the first shed in time",
+                    RuleWords.SHED,
+                    "air gets thin",
+                    "guard/ShedGuard",
+                    ".multipliedBy(shed.outputs().indexOf(name))",
+                    ".multipliedBy(2L * shed.outputs().indexOf(name))"),
+            one(
                     "a load without a limit",
                     RuleWords.LOAD_LIMIT,
                     "two fans",

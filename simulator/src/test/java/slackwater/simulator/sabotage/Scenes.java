@@ -67,6 +67,7 @@ public final class Scenes {
             case "lid held" -> List.of(pass(ask(armed(bench), "lid-held"), 8_000));
             case "gull twice" -> List.of(twice(armed(bench), "gull"));
             case "crab twice" -> List.of(twice(armed(bench), "crab"));
+            case "air gets thin" -> thin(armed(bench));
             case "flicker" -> List.of(pass(ask(armed(bench), "flicker"), 3_000));
             case "before anybody arms" -> List.of(pass(ask(tried(bench), "lid"), 2_000));
             case "stopped in mid-stroke" -> List.of(stopped(armed(bench)));
@@ -161,6 +162,16 @@ public final class Scenes {
         for (final int afterMs : new int[] {0, 10, 100, 190, 200}) {
             final VirtualBench one = bench.fork().set("ask-fan", true);
             all.add(pass(pass(one, afterMs).set("ask-fan-too", true), 4_000));
+        }
+        return all;
+    }
+
+    /** Asks for the less important ones from one scan before they are shed to some after it. */
+    private static List<VirtualBench> thin(final VirtualBench bench) {
+        final List<VirtualBench> all = new ArrayList<>();
+        for (final int afterMs : new int[] {0, 1_900, 1_950, 2_000, 2_100, 3_000}) {
+            final VirtualBench one = pass(bench.fork().set("thin-air", true), afterMs);
+            all.add(pass(ask(ask(one, "bell"), "fans"), 3_000));
         }
         return all;
     }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import slackwater.model.Air;
 import slackwater.model.Arming;
+import slackwater.model.Circuit;
 import slackwater.model.Contact;
 import slackwater.model.Controller;
 import slackwater.model.Facts;
@@ -26,6 +27,8 @@ import slackwater.model.Pull;
 import slackwater.model.Ray;
 import slackwater.model.Return;
 import slackwater.model.Rig;
+import slackwater.model.Supply;
+import slackwater.model.Weather;
 import slackwater.model.Zone;
 import slackwater.model.board.Boards;
 import slackwater.model.kind.Family;
@@ -45,7 +48,11 @@ final class RigWords {
     private final List<Controller> controllers = new ArrayList<>();
     private final List<Input> inputs = new ArrayList<>();
     private final List<Output> outputs = new ArrayList<>();
+    private final List<Circuit> circuits = new ArrayList<>();
+    private final List<Supply> supplies = new ArrayList<>();
     private Optional<Air> air = Optional.empty();
+    private Optional<Weather> weather = Optional.empty();
+    private Load load = Load.NONE;
 
     RigWords controller(final String name, final boolean hasHoldUp) {
         final HoldUp holdUp = new HoldUp(OptionalInt.of(12), Duration.ofMillis(400), OptionalInt.empty());
@@ -56,6 +63,27 @@ final class RigWords {
 
     RigWords air(final Air told) {
         air = Optional.of(told);
+        return this;
+    }
+
+    RigWords weather(final Weather told) {
+        weather = Optional.of(told);
+        return this;
+    }
+
+    RigWords circuit(final Circuit told) {
+        circuits.add(told);
+        return this;
+    }
+
+    RigWords supply(final Supply told) {
+        supplies.add(told);
+        return this;
+    }
+
+    /** What every output from now on draws. */
+    RigWords drawing(final Load next) {
+        load = next;
         return this;
     }
 
@@ -75,7 +103,7 @@ final class RigWords {
                 part.contact(),
                 new Output.Rest(part.onPowerLoss(), part.onAirLoss(), Optional.empty(), Optional.empty()),
                 Limits.NONE,
-                Load.NONE,
+                load,
                 part.at(),
                 part.reachM(),
                 Output.Feedback.NONE,
@@ -117,9 +145,10 @@ final class RigWords {
                 keysAndValues);
     }
 
-    RigWords beam(final String name, final Ray ray) {
-        return input(new Sensor(
-                InputFamily.BEAM, name, new Input.Sees(Optional.empty(), Optional.of(ray)), Input.Use.SENSE));
+    RigWords beam(final String name, final Ray ray, final Object... keysAndValues) {
+        return input(
+                new Sensor(InputFamily.BEAM, name, new Input.Sees(Optional.empty(), Optional.of(ray)), Input.Use.SENSE),
+                keysAndValues);
     }
 
     RigWords hungButton(final String release) {
@@ -144,7 +173,7 @@ final class RigWords {
                 List.of(),
                 Arming.USUAL,
                 List.of(),
-                new Rig.Surroundings(Optional.empty(), air, Optional.empty()));
+                new Rig.Surroundings(Optional.empty(), air, Optional.empty(), weather, circuits, supplies));
     }
 
     /** Somebody who walks along the x axis at one speed. */

@@ -113,45 +113,6 @@ final class YardPeopleTest {
     }
 
     @Test
-    void fogThatDriftsThroughABeamBlocksItForOneToThreeSecondsNowAndThen() {
-        final Yard yard = new Yard(
-                words().output(Part.of(Family.PUMP, "pump").standing(new Point(6, 1), 0))
-                        .rig(),
-                Crowd.NOBODY,
-                4);
-        final List<Double> edges = new ArrayList<>();
-        final int puffs = 200;
-        for (int i = 0; i < puffs; i++) {
-            yard.step((100 + 10L * i) * S);
-            yard.setOutputHigh(1, true);
-            edges.addAll(edgesS(yard, LOW_BEAM, (101 + 10L * i) * S));
-            yard.setOutputHigh(1, false);
-            edges.addAll(edgesS(yard, LOW_BEAM, (109 + 10L * i) * S));
-        }
-
-        assertThat(edges.size() / 2).isBetween(35, 85);
-        for (int i = 0; i < edges.size(); i += 2) {
-            assertThat(edges.get(i + 1) - edges.get(i)).isBetween(0.98, 3.02);
-        }
-    }
-
-    @Test
-    void fogDoesNotReachABeamThatIsFartherThanTwoMetresFromThePump() {
-        final Yard yard = new Yard(
-                words().output(Part.of(Family.PUMP, "pump").standing(new Point(8.1, 0), 0))
-                        .rig(),
-                Crowd.NOBODY,
-                4);
-        for (int i = 0; i < 100; i++) {
-            yard.step((100 + 10L * i) * S);
-            yard.setOutputHigh(1, true);
-            assertThat(edgesS(yard, LOW_BEAM, (101 + 10L * i) * S)).isEmpty();
-            yard.setOutputHigh(1, false);
-            assertThat(edgesS(yard, LOW_BEAM, (109 + 10L * i) * S)).isEmpty();
-        }
-    }
-
-    @Test
     void itRainsNowAndThenAndForAWhile() {
         final RainSensor rain = new RainSensor(0, 5);
         int wetMinutes = 0;

@@ -16,46 +16,6 @@ final class YardPlantsTest {
     private static final double GRID_S = 0.015;
 
     @Test
-    void aHeaterIsReadyAfterItsStatedTimeAndItsPumpIsHotEnoughBefore() {
-        final Yard yard = fogMaker();
-        yard.setOutputHigh(0, true);
-
-        final double hotS = firstS(yard, () -> yard.isHotEnough(1), 600);
-        final double readyS = firstS(yard, () -> yard.isActive(0), 600);
-
-        // First order (handbook 2.3): 0.9 is reached in tau * ln(10), 180/230 in tau * ln(230/50).
-        assertThat(readyS).isCloseTo(300, within(2 * GRID_S));
-        assertThat(hotS).isCloseTo(300 / StrictMath.log(10) * StrictMath.log(230.0 / 50.0), within(2 * GRID_S));
-    }
-
-    @Test
-    void aBlockThatIsSwitchedOffCoolsThreeTimesSlowerAndItsReadySignalGoesFirst() {
-        final Yard yard = fogMaker();
-        yard.setOutputHigh(0, true);
-        yard.step(3_600 * S);
-        assertThat(yard.warmth(0)).isCloseTo(1, within(1e-6));
-        yard.setOutputHigh(0, false);
-
-        final double notReadyS = firstS(yard, () -> !yard.isActive(0), 600) - 3_600;
-        final double coldS = firstS(yard, () -> !yard.isHotEnough(1), 600) - 3_600;
-
-        final double tauS = 3 * 300 / StrictMath.log(10);
-        assertThat(notReadyS).isCloseTo(-tauS * StrictMath.log(0.85), within(2 * GRID_S));
-        assertThat(coldS).isCloseTo(-tauS * StrictMath.log(180.0 / 230.0), within(2 * GRID_S));
-    }
-
-    @Test
-    void aLongBurstCoolsTheBlockUntilItIsNoLongerReadyWithin20To60Seconds() {
-        // Handbook 2.4 case 5 (common practice): 20..60 s before the thermostat locks out.
-        final Yard yard = fogMaker();
-        yard.setOutputHigh(0, true);
-        yard.step(3_600 * S);
-        yard.setOutputHigh(1, true);
-
-        assertThat(firstS(yard, () -> !yard.isActive(0), 600) - 3_600).isBetween(20.0, 60.0);
-    }
-
-    @Test
     void aMisterRunsDryAtTheComputedSecondAndItsLevelSwitchGoesAtATenth() {
         // 1.5 l at 350 ml/h: dry after 15428.57 s, a tenth left after 13885.71 s.
         final Yard yard = tray();

@@ -6,15 +6,21 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import slackwater.model.Air;
+import slackwater.model.Circuit;
+import slackwater.model.Feed;
 import slackwater.model.Field;
+import slackwater.model.Load;
 import slackwater.model.Point;
 import slackwater.model.Ray;
 import slackwater.model.Return;
 import slackwater.model.Rig;
+import slackwater.model.Supply;
+import slackwater.model.Weather;
 import slackwater.model.kind.Family;
 import slackwater.model.kind.InputFamily;
 import slackwater.simulator.visitor.Crowd;
@@ -110,7 +116,7 @@ final class YardSkippingTest {
         final SplittableRandom random = new SplittableRandom(touch);
         final int output = random.nextInt(rig.outputs().size());
         final int input = random.nextInt(rig.inputs().size());
-        switch (random.nextInt(12)) {
+        switch (random.nextInt(15)) {
             case 0 -> yard.setHoldUp(0, random.nextInt(4) != 0);
             case 1 -> yard.pressStopLoop(random.nextInt(4) == 0);
             case 2 -> yard.overlayInput(input, overlay(random.nextInt(6)));
@@ -119,7 +125,12 @@ final class YardSkippingTest {
                         output, random.nextInt(3) == 0 ? Optional.of(FAULTS.get(random.nextInt(3))) : Optional.empty());
             case 4 -> yard.hold(input, random.nextBoolean());
             case 5 -> yard.leaveAlone(input);
-            case 6 -> yard.refill(index(rig, "mist"));
+            case 6 -> {
+                yard.refill(index(rig, "mist"));
+                yard.refill(index(rig, "pump"));
+            }
+            case 12, 13 -> yard.resetBreaker(random.nextBoolean() ? "shed" : "house");
+            case 14 -> yard.leakToGround("shed", random.nextInt(2) * 0.007);
             case 7 -> {
                 yard.setOutputHigh(output, true);
                 yard.setOutputHigh(output, false);
@@ -150,12 +161,15 @@ final class YardSkippingTest {
             answers.add(yard.peopleInReach(i));
             answers.add(yard.isHotEnough(i));
             answers.add(yard.hasWater(i));
+            answers.add(yard.hasFluid(i));
         }
         for (int i = 0; i < rig.inputs().size(); i++) {
             answers.add(yard.isInputHigh(i, 0));
         }
         answers.add(yard.pressurePa());
         answers.add(yard.present());
+        answers.add(List.of(yard.isTripped("shed"), yard.isTripped("house")));
+        answers.add(List.of(yard.currentA("shed"), yard.currentA("house"), yard.currentA("twelve")));
         return answers;
     }
 
@@ -173,15 +187,34 @@ final class YardSkippingTest {
         return Crowd.of(visitors);
     }
 
+    /** Loads so heavy that supplies fold and breakers trip now and then. */
     private static Rig rig() {
-        final RigWords words = new RigWords().air(new Air(0.02, 250_000, 300_000, 0.005 / 60, 250_000));
+        final Feed.SwitchedBy relay = new Feed.SwitchedBy(
+                Feed.Device.RELAY, 10, 0, Duration.ofMillis(8), Duration.ofMillis(34), Duration.ofMillis(3));
+        final Load compressor = new Load(5, 20, Duration.ofMillis(300), fedBy("house", Optional.empty()));
+        final Air.Plate plate = new Air.Plate(
+                OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), OptionalDouble.empty(), compressor);
+        final RigWords words = new RigWords()
+                .air(new Air(0.02, 250_000, 300_000, 0.005 / 60, 250_000, plate))
+                .weather(new Weather(10, 0.8, 1.2, 90))
+                .circuit(new Circuit("shed", 230, 3, OptionalDouble.of(0.006), 0.1))
+                .circuit(new Circuit("house", 230, 6, OptionalDouble.empty(), 0))
+                .supply(new Supply("twelve", 12, 4.2, Optional.of("shed"), OptionalDouble.empty()))
+                .drawing(new Load(0.5, 1, Duration.ofMillis(45), fedBy("twelve", Optional.of(relay))));
         bank(words.controller("north", true), "");
+        words.drawing(new Load(1.2, 4, Duration.ofSeconds(2), fedBy("house", Optional.empty())));
         bank(words.controller("south", false), "south-");
-        return words.output(Family.MISTER, "mist", Fact.USES, 2e-6, Fact.HOLDS, 1e-3)
+        final Part mist = Part.of(Family.MISTER, "mist").standing(new Point(7, 2), 0);
+        return words.output(mist, Fact.USES, 2e-6, Fact.HOLDS, 1e-3)
+                .output(Family.FAN, "fan")
                 .input(InputFamily.LEVEL, "water", Fact.OF, "mist")
                 .input(InputFamily.RAIN, "rain")
                 .input(InputFamily.STOP_LOOP, "loop")
                 .rig();
+    }
+
+    private static Feed fedBy(final String source, final Optional<Feed.SwitchedBy> through) {
+        return new Feed(Optional.of(source), Optional.empty(), through, Optional.empty());
     }
 
     private static void bank(final RigWords words, final String prefix) {
@@ -207,8 +240,15 @@ final class YardSkippingTest {
                         Duration.ofMillis(1300))
                 .output(Family.VALVE, prefix + "jet", Fact.AIR_PER_STROKE, 1.5e-3)
                 .output(Family.HEATER, prefix + "heater", Fact.WARMS_IN, Duration.ofMinutes(3))
-                .output(Part.of(Family.PUMP, prefix + "pump").standing(at, 0), Fact.HEATED_BY, prefix + "heater")
-                .output(Family.STROBE, prefix + "flash")
+                .output(
+                        Part.of(Family.PUMP, prefix + "pump").standing(at, 0),
+                        Fact.HEATED_BY,
+                        prefix + "heater",
+                        Fact.FLOW,
+                        1e-3,
+                        Fact.HOLDS,
+                        0.1e-3)
+                .output(Family.STROBE, prefix + "flash", Fact.FLASH_RATE, 2.7)
                 .output(Family.RELEASE, prefix + "gull", Fact.TRAVEL, 1.2, Fact.MOVING_MASS, 0.4)
                 .output(Family.CONTACT, prefix + "crab", Fact.RUN_TIME, Duration.ofMillis(6005))
                 .motion(prefix + "path", new Field(new Point(5, 2), 270, 60, 4))
@@ -220,8 +260,14 @@ final class YardSkippingTest {
                         Fact.BLOCK,
                         Duration.ofMillis(2500),
                         Fact.ONE_PULSE,
-                        true)
-                .beam(prefix + "low", new Ray(new Point(7, -1), new Point(7, 1), 0.4))
+                        true,
+                        Fact.FALSE_AN_HOUR,
+                        20L)
+                .beam(
+                        prefix + "low",
+                        new Ray(new Point(7, -1), new Point(7, 1), 0.4),
+                        Fact.RESPONDS_IN,
+                        Duration.ofMillis(25))
                 .input(InputFamily.PRESSURE, prefix + "air-ok", Fact.SET_POINT, 180_000.0)
                 .input(InputFamily.READY, prefix + "ready", Fact.OF, prefix + "heater")
                 .hungButton(prefix + "gull");
