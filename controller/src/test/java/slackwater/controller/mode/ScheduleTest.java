@@ -298,6 +298,25 @@ class ScheduleTest {
     }
 
     @Test
+    void aYardThatKnowsTheTimeFromItsFirstScanIsWokenToo() {
+        final TestYard yard = TestYard.of(TestRigs.TWO_ZONES, FROM_EIGHT_TO_TEN).clock(utc(11, 10, 12, 0));
+
+        yard.scan(60_000).skip(HOUR);
+
+        assertThat(yard.wakesAtEpochMs()).isEqualTo(utc(11, 10, 19, 45));
+    }
+
+    /** The arming rules then refuse it, and the record says so: nobody wonders why the evening did not begin. */
+    @Test
+    void anOpeningInTheSecondScanAfterPowerOnIsSeenAndRefusedInWords() {
+        final TestYard yard = TestYard.of(TestRigs.TWO_ZONES, FROM_EIGHT_TO_TEN).clock(utc(11, 10, 20, 0) - 10);
+
+        yard.scan(20);
+
+        assertThat(yard.news()).anyMatch(text -> text.startsWith("schedule: open front refused: "));
+    }
+
+    @Test
     void warmingOpeningAndClosingAreEachAskedForOnce() {
         final TestYard yard = readyAt(FROM_EIGHT_TO_TEN, utc(11, 10, 19, 40));
         yard.news();
