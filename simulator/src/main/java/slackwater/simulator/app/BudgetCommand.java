@@ -12,7 +12,10 @@ import picocli.CommandLine.Spec;
 import slackwater.controller.app.RigLoader;
 import slackwater.simulator.budget.Budget;
 import slackwater.simulator.budget.BudgetJson;
+import slackwater.simulator.budget.BudgetPage;
 import slackwater.simulator.budget.BudgetText;
+import slackwater.simulator.budget.BusiestHour;
+import slackwater.simulator.report.ReportFiles;
 
 /** {@code budget}: what a rig asks for against what it has. */
 @Command(
@@ -35,6 +38,15 @@ final class BudgetCommand implements Callable<Integer> {
     @Option(names = "--show", paramLabel = "NAME", description = "Which show, where there are several.")
     private Optional<String> show = Optional.empty();
 
+    @Option(
+            names = "--html",
+            paramLabel = "FILE",
+            description = "Write the budget as one page, with its busiest hour in pictures.")
+    private Optional<Path> html = Optional.empty();
+
+    @Option(names = "--all", description = "Print every line, those that fit with ease too.")
+    private boolean isWhole;
+
     @Option(names = "--json", description = "Print one JSON object and nothing else.")
     private boolean isJson;
 
@@ -50,8 +62,13 @@ final class BudgetCommand implements Callable<Integer> {
             return Exit.WRONG;
         }
         final Budget budget = Budget.of(loaded.rig().get(), loaded.show());
-        spec.commandLine().getOut().print(isJson ? BudgetJson.text(budget) : BudgetText.of(budget));
+        spec.commandLine().getOut().print(isJson ? BudgetJson.text(budget) : BudgetText.of(budget, isWhole));
         spec.commandLine().getOut().flush();
-        return budget.fits() ? Exit.GOOD : Exit.FELL_SHORT;
+        final Optional<String> unwritten = html.flatMap(file -> ReportFiles.write(
+                file,
+                out -> BudgetPage.write(
+                        budget, BusiestHour.plots(loaded.rig().get(), loaded.show(), loaded.codes()), out)));
+        unwritten.ifPresent(err::println);
+        return budget.fits() && unwritten.isEmpty() ? Exit.GOOD : Exit.FELL_SHORT;
     }
 }

@@ -37,7 +37,8 @@ final class AirLines {
             final Optional<AirUse> use = AirUse.of(valve, air.workingPa());
             use.ifPresentOrElse(
                     found -> uses.put(valve.name(), found),
-                    () -> to.leaveOut("the air of " + valve.name() + ": say bore and travel, nozzle, or air-per-stroke"));
+                    () -> to.leaveOut(
+                            "the air of " + valve.name() + ": say bore and travel, nozzle, or air-per-stroke"));
         }
         uses.values().forEach(use -> assumed.addAll(use.assumed()));
     }
@@ -114,7 +115,8 @@ final class AirLines {
                             .asks(S_PER_H, Measure.MINUTE)
                             .has(lastsS, Measure.MINUTE)
                             .by("receiver with steady draw and delivery, isothermal (handbook 1.6)")
-                            .assuming(List.of("the switch opens a tenth below its set point (common practice, no source)"))
+                            .assuming(List.of(
+                                    "the switch opens a tenth below its set point (common practice, no source)"))
                             .advice(remedy(useM3PerS(Pace.BUSIEST_HOUR)))
                             .judged());
                 });
@@ -200,8 +202,8 @@ final class AirLines {
             return;
         }
         largest.ifPresent(asks -> {
-            final FlowPath path = FlowPath.fromNominalFlow(
-                    air.plate().flowM3PerS().getAsDouble(), FlowPath.USUAL_CRITICAL_RATIO);
+            final FlowPath path =
+                    FlowPath.fromNominalFlow(air.plate().flowM3PerS().getAsDouble(), FlowPath.USUAL_CRITICAL_RATIO);
             final double passes = path.freeFlowM3PerS(
                     FreeAir.absolutePa(air.cutInPa()), FreeAir.absolutePa(air.workingPa()), FreeAir.REFERENCE_K);
             to.add(line("flow of the hungriest valve through the regulator")
@@ -210,7 +212,9 @@ final class AirLines {
                     .by("ISO 6358-1 (handbook 1.3, 1.4)")
                     .assuming(List.of("a critical ratio of 0.3 (handbook 1.4)"))
                     .advice("a regulator and line with a nominal flow of "
-                            + new Amount(air.plate().flowM3PerS().getAsDouble() * asks / passes, Measure.LITRE_PER_MINUTE)
+                            + new Amount(
+                                            air.plate().flowM3PerS().getAsDouble() * asks / passes,
+                                            Measure.LITRE_PER_MINUTE)
                                     .text()
                             + ", or a tank close to the banks")
                     .cautioned());
@@ -219,7 +223,8 @@ final class AirLines {
 
     private double flowM3PerS(final Output valve) {
         final AirUse use = uses.getOrDefault(valve.name(), new AirUse(0, 0, "", List.of()));
-        final double strokeS = valve.facts().duration("strokes-in").map(CueCost::seconds).orElse(0.5);
+        final double strokeS =
+                valve.facts().duration("strokes-in").map(CueCost::seconds).orElse(0.5);
         return use.perSecondM3() + use.perStartM3() / strokeS;
     }
 
@@ -296,7 +301,8 @@ final class AirLines {
         double sumM3 = 0;
         for (final Map.Entry<String, AirUse> use : uses.entrySet()) {
             sumM3 += demand.startsPerHour(use.getKey(), pace) * use.getValue().perStartM3()
-                    + demand.onSecondsPerHour(use.getKey(), pace) * use.getValue().perSecondM3();
+                    + demand.onSecondsPerHour(use.getKey(), pace)
+                            * use.getValue().perSecondM3();
         }
         return sumM3 / S_PER_H + leakM3PerS();
     }
@@ -309,7 +315,8 @@ final class AirLines {
         double sumM3 = 0;
         for (final Map.Entry<String, AirUse> use : uses.entrySet()) {
             final CueCost.Use own = cost.use(use.getKey());
-            sumM3 += own.starts() * use.getValue().perStartM3() + own.longestS() * use.getValue().perSecondM3();
+            sumM3 += own.starts() * use.getValue().perStartM3()
+                    + own.longestS() * use.getValue().perSecondM3();
         }
         return sumM3;
     }
@@ -318,7 +325,8 @@ final class AirLines {
         double sumM3 = 0;
         for (final Map.Entry<String, AirUse> use : uses.entrySet()) {
             final CueCost.Use own = cost.use(use.getKey());
-            sumM3 += own.meanStarts() * use.getValue().perStartM3() + own.meanS() * use.getValue().perSecondM3();
+            sumM3 += own.meanStarts() * use.getValue().perStartM3()
+                    + own.meanS() * use.getValue().perSecondM3();
         }
         return sumM3;
     }

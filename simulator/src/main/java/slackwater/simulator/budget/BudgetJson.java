@@ -36,14 +36,17 @@ public final class BudgetJson {
 
     private static void line(final Line line, final JsonGenerator json) throws IOException {
         json.writeStartObject();
-        json.writeStringField("group", line.group().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        json.writeStringField(
+                "group", line.group().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         json.writeStringField("about", line.about());
         amount("asks", line.asks(), json);
         amount("has", line.has(), json);
         if (line.margin().isPresent()) {
             json.writeNumberField("margin", line.margin().getAsDouble());
         }
-        json.writeStringField("verdict", line.verdict() == Verdict.TOLD ? "told" : line.verdict().word());
+        json.writeStringField(
+                "verdict",
+                line.verdict() == Verdict.TOLD ? "told" : line.verdict().word());
         json.writeStringField("formula", line.formula());
         texts("assumed", line.assumed(), json);
         if (line.advice().isPresent()) {

@@ -41,13 +41,15 @@ public final class BudgetPage {
                 .count();
         return shortLines == 0
                 ? "<p class=\"verdict\">It fits.</p>\n"
-                : "<p class=\"verdict bad\">" + shortLines + " of " + budget.lines().size() + " lines fall short.</p>\n";
+                : "<p class=\"verdict bad\">" + shortLines + " of "
+                        + budget.lines().size() + " lines fall short.</p>\n";
     }
 
     private static String table(final Line.Group group, final List<Line> lines) {
-        final StringBuilder text = new StringBuilder("<h2>" + Sheet.escaped(heading(group)) + "</h2>\n<div class=\"scroll\">"
-                + "<table><tr><th scope=\"col\">what</th><th scope=\"col\">asks</th><th scope=\"col\">has</th>"
-                + "<th scope=\"col\">margin</th><th scope=\"col\"></th><th scope=\"col\">by</th></tr>\n");
+        final StringBuilder text = new StringBuilder(
+                "<h2>" + Sheet.escaped(heading(group)) + "</h2>\n<div class=\"scroll\">"
+                        + "<table><tr><th scope=\"col\">what</th><th scope=\"col\">asks</th><th scope=\"col\">has</th>"
+                        + "<th scope=\"col\" class=\"fixed\">margin</th><th scope=\"col\" class=\"fixed\"></th><th scope=\"col\">by</th></tr>\n");
         lines.forEach(line -> text.append(row(line)));
         return text.append("</table></div>\n").toString();
     }
@@ -62,12 +64,15 @@ public final class BudgetPage {
         final String word = line.verdict() == Verdict.SHORT || line.verdict() == Verdict.LOOK
                 ? "<span class=\"" + style + "\">" + line.verdict().word() + "</span>"
                 : line.verdict().word();
-        final String advice = line.advice().map(each -> "<br>" + Sheet.escaped(each)).orElse("");
+        final String advice =
+                line.advice().map(each -> "<br>" + Sheet.escaped(each)).orElse("");
         final String assumed = line.assumed().isEmpty()
                 ? ""
                 : "<br><span class=\"quiet\">assumed: " + Sheet.escaped(String.join("; ", line.assumed())) + "</span>";
-        return "<tr><td>" + Sheet.escaped(line.about()) + advice + "</td>" + cell(line.asks().map(Amount::text).orElse(""))
-                + cell(line.has().map(Amount::text).orElse("")) + cell(BudgetText.margin(line.margin())) + "<td>" + word
+        return "<tr><td>" + Sheet.escaped(line.about()) + advice + "</td>"
+                + cell(line.asks().map(Amount::text).orElse(""))
+                + cell(line.has().map(Amount::text).orElse("")) + cell(BudgetText.margin(line.margin()))
+                + "<td class=\"fixed\">" + word
                 + "</td><td>" + Sheet.escaped(line.formula()) + assumed + "</td></tr>\n";
     }
 

@@ -1,6 +1,7 @@
 package slackwater.simulator.budget;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -10,18 +11,27 @@ public final class BudgetText {
     private static final int ABOUT = 62;
     private static final int FIGURE = 14;
     private static final int WIDTH = 116;
+    private static final int LEAST_SHOWN = 3;
 
     private BudgetText() {}
 
-    /** The table, what does not fit and how it would, what was assumed, what could not be reckoned. */
-    public static String of(final Budget budget) {
+    /**
+     * The table, what does not fit and how it would, what was assumed, what could not be reckoned.
+     *
+     * @param isWhole also the cables, contacts and pins that fit with ease
+     */
+    public static String of(final Budget budget, final boolean isWhole) {
         final List<String> lines = new ArrayList<>();
         lines.add(budget.rig() + ", show " + budget.show() + ": what it asks against what it has");
         for (final Line.Group group : Line.Group.values()) {
             if (!budget.of(group).isEmpty()) {
                 lines.add("");
                 lines.add(heading(group));
-                budget.of(group).forEach(line -> lines.add(row(line, notes(budget).indexOf(noteOf(line)) + 1)));
+                final List<Line> shown = isWhole ? budget.of(group) : worthTelling(group, budget.of(group));
+                shown.forEach(line -> lines.add(row(line, notes(budget).indexOf(noteOf(line)) + 1)));
+                if (shown.size() < budget.of(group).size()) {
+                    lines.add("  and " + (budget.of(group).size() - shown.size()) + " more that fit; --all shows them");
+                }
             }
         }
         section("Assumed, because nobody said it:", numbered(notes(budget)), lines);
@@ -31,6 +41,20 @@ public final class BudgetText {
         lines.add("");
         lines.add(verdict(budget));
         return String.join("\n", lines) + "\n";
+    }
+
+    /** Of many alike only those that do not fit, and the three with the least margin. */
+    private static List<Line> worthTelling(final Line.Group group, final List<Line> lines) {
+        if (group != Line.Group.CABLES && group != Line.Group.CONTACTS && group != Line.Group.PINS) {
+            return lines;
+        }
+        final List<Line> tightest = lines.stream()
+                .sorted(Comparator.comparingDouble(line -> line.margin().orElse(1)))
+                .limit(LEAST_SHOWN)
+                .toList();
+        return lines.stream()
+                .filter(line -> line.verdict() != Verdict.FITS || tightest.contains(line))
+                .toList();
     }
 
     private static String heading(final Line.Group group) {
@@ -87,7 +111,8 @@ public final class BudgetText {
         final List<String> rows = new ArrayList<>();
         for (final Line line : budget.lines()) {
             if (line.verdict() == verdict) {
-                final String words = line.about() + line.advice().map(each -> ": " + each).orElse("");
+                final String words =
+                        line.about() + line.advice().map(each -> ": " + each).orElse("");
                 rows.addAll(wrapped("  ", words + " (" + line.formula() + ")"));
             }
         }
@@ -119,7 +144,9 @@ public final class BudgetText {
     private static String verdict(final Budget budget) {
         final long shortLines = count(budget, Verdict.SHORT);
         final long looks = count(budget, Verdict.LOOK);
-        final String what = shortLines == 0 ? "It fits" : shortLines + " of " + budget.lines().size() + " lines fall short";
+        final String what = shortLines == 0
+                ? "It fits"
+                : shortLines + " of " + budget.lines().size() + " lines fall short";
         return what + (looks == 0 ? "." : "; " + looks + " to look at.")
                 + " The figures are of a model: measure before you trust them, and keep to local codes.";
     }

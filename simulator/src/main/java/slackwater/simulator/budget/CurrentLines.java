@@ -31,14 +31,15 @@ final class CurrentLines {
         final List<Supply> supplies = to.rig().surroundings().supplies();
         final List<Circuit> circuits = to.rig().surroundings().circuits();
         if (supplies.isEmpty() && circuits.isEmpty()) {
-            to.leaveOut("currents of supplies and circuits: add [supply.NAME] and [circuit.NAME], and fed-by to outputs");
+            to.leaveOut(
+                    "currents of supplies and circuits: add [supply.NAME] and [circuit.NAME], and fed-by to outputs");
             return;
         }
         supplies.forEach(lines::supply);
         circuits.forEach(lines::circuit);
         to.rig().outputs().stream()
-                .filter(output -> output.load().amps() > 0
-                        && output.load().feed().from().isEmpty())
+                .filter(output ->
+                        output.load().amps() > 0 && output.load().feed().from().isEmpty())
                 .forEach(output -> to.leaveOut("what feeds " + output.name() + ": say fed-by"));
     }
 
@@ -104,10 +105,12 @@ final class CurrentLines {
         final double multiple = steadyA / circuit.breakerA();
         final OptionalDouble tripsS = BreakerCurve.B.tripsAfterS(multiple);
         final String when = tripsS.isPresent()
-                ? "all on at once it trips after about " + new Amount(tripsS.getAsDouble(), Measure.MINUTE).text() + "; "
+                ? "all on at once it trips after about " + new Amount(tripsS.getAsDouble(), Measure.MINUTE).text()
+                        + "; "
                 : "";
         final String larger = standard.isPresent()
-                ? ", or a circuit of " + new Amount(standard.getAsDouble(), Measure.AMPERE).text() + " by an electrician"
+                ? ", or a circuit of " + new Amount(standard.getAsDouble(), Measure.AMPERE).text()
+                        + " by an electrician"
                 : "";
         return when + "put the hungriest load on another circuit" + larger;
     }
@@ -151,9 +154,8 @@ final class CurrentLines {
     }
 
     private double largestRiseOn(final Circuit circuit) {
-        final double compressorA = compressor(circuit)
-                .map(load -> load.inrushAmps() - load.amps())
-                .orElse(0.0);
+        final double compressorA =
+                compressor(circuit).map(load -> load.inrushAmps() - load.amps()).orElse(0.0);
         return Math.max(compressorA, largestRise(fedBy(circuit.name())));
     }
 
@@ -174,7 +176,8 @@ final class CurrentLines {
 
     /** All members on at once, as far as load limits let them. A limit counts where every one of its outputs is here. */
     private double atOnceA(final List<Output> members) {
-        double sumA = members.stream().mapToDouble(output -> output.load().amps()).sum();
+        double sumA =
+                members.stream().mapToDouble(output -> output.load().amps()).sum();
         final List<String> names = members.stream().map(Output::name).toList();
         for (final Interlock interlock : to.rig().interlocks()) {
             if (interlock instanceof Interlock.LoadLimit limit && names.containsAll(limit.outputs())) {
@@ -191,7 +194,8 @@ final class CurrentLines {
     private static double largestRise(final List<Output> members) {
         return members.stream()
                 .filter(output -> output.family() != Family.HEATER)
-                .mapToDouble(output -> output.load().inrushAmps() - output.load().amps())
+                .mapToDouble(
+                        output -> output.load().inrushAmps() - output.load().amps())
                 .max()
                 .orElse(0);
     }

@@ -93,7 +93,8 @@ record Demand(List<CueCost> cues, List<Output> outputs, double groupsPerHour, do
     /** Groups that come in an hour that only one in twenty exceeds. */
     double busiestGroups() {
         int groups = 0;
-        while (groupsPerHour > 0 && Arrivals.perHour(groupsPerHour).chanceOfAtLeast(groups + 1, S_PER_H) > BUSIEST_SHARE) {
+        while (groupsPerHour > 0
+                && Arrivals.perHour(groupsPerHour).chanceOfAtLeast(groups + 1, S_PER_H) > BUSIEST_SHARE) {
             groups++;
         }
         return groups;
@@ -122,7 +123,8 @@ record Demand(List<CueCost> cues, List<Output> outputs, double groupsPerHour, do
     /** The longest single use of an output in any cue, seconds. */
     double longestUseS(final String output) {
         return cues.stream()
-                .mapToDouble(cost -> cost.use(output).longestS() / Math.max(1, cost.use(output).starts()))
+                .mapToDouble(cost -> cost.use(output).longestS()
+                        / Math.max(1, cost.use(output).starts()))
                 .max()
                 .orElse(0);
     }

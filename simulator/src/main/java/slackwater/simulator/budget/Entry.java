@@ -66,6 +66,8 @@ final class Entry {
     }
 
     private boolean isShort() {
-        return asks.isPresent() && has.isPresent() && !(asks.get().si() <= has.get().si());
+        return asks.isPresent()
+                && has.isPresent()
+                && !(asks.get().si() <= has.get().si());
     }
 }

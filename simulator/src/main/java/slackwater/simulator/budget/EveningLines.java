@@ -13,8 +13,8 @@ final class EveningLines {
             to.add(new Entry(Line.Group.EVENING, "groups that " + cost.cue().name() + " can greet, of those who come")
                     .asks(demand.groupsPerHour(), Measure.PER_HOUR)
                     .has(greeted, Measure.PER_HOUR)
-                    .by("one-server loss system, again after "
-                            + new Amount(demand.periodS(cost), Measure.SECOND).text() + " (handbook 5.5)")
+                    .by("one-server loss system, again after " + new Amount(demand.periodS(cost), Measure.SECOND).text()
+                            + " (handbook 5.5)")
                     .assuming(demand.assumed())
                     .told());
         }

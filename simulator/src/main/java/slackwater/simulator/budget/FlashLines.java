@@ -18,8 +18,9 @@ final class FlashLines {
 
     static void add(final Reckoning to) {
         for (final Output strobe : to.outputs(Family.STROBE)) {
-            strobe.facts().si("flash-rate").ifPresent(rate -> to.add(
-                    new Entry(Line.Group.FLASHES, strobe.name() + " by itself, in a second")
+            strobe.facts()
+                    .si("flash-rate")
+                    .ifPresent(rate -> to.add(new Entry(Line.Group.FLASHES, strobe.name() + " by itself, in a second")
                             .asks(rate, Measure.FLASH)
                             .has(FlashCount.MOST_IN_A_SECOND, Measure.FLASH)
                             .by("WCAG 2.3.1 (handbook 4.1)")

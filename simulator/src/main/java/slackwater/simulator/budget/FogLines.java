@@ -36,13 +36,12 @@ final class FogLines {
 
     private void warmUp(final Output heater) {
         final BlockFigures figures = figures(heater);
-        final OptionalDouble warmS = figures.block()
-                .warmUpS(airC(), figures.thermostat().highC(), figures.powerW());
+        final OptionalDouble warmS =
+                figures.block().warmUpS(airC(), figures.thermostat().highC(), figures.powerW());
         final Entry entry = entry("warm-up of " + heater.name(), assumed(heater))
                 .asks(warmS.orElse(Double.POSITIVE_INFINITY), Measure.MINUTE)
                 .by("C dT/dt = P - (T - Ta) / R (handbook 2.3)");
-        final Optional<Double> aheadS =
-                to.show().schedule().map(schedule -> CueCost.seconds(schedule.warmUp()));
+        final Optional<Double> aheadS = to.show().schedule().map(schedule -> CueCost.seconds(schedule.warmUp()));
         if (aheadS.isEmpty()) {
             to.add(entry.told());
             return;
@@ -77,8 +76,8 @@ final class FogLines {
             final Output pump, final BlockFigures figures, final double flowKgPerS, final List<String> assumed) {
         final FogFluid fluid = new FogFluid(pump.facts().siOr("glycol", FogFluid.USUAL.glycolShare()));
         final double takenW = flowKgPerS * fluid.heatJPerKg(airC());
-        final OptionalDouble longestS = figures.block()
-                .longestBurstS(figures.thermostat().lowC(), WORKS_FROM_C, figures.powerW() - takenW);
+        final OptionalDouble longestS =
+                figures.block().longestBurstS(figures.thermostat().lowC(), WORKS_FROM_C, figures.powerW() - takenW);
         final double usedS = to.demand().longestUseS(pump.name());
         to.add(entry("longest burst of " + pump.name(), assumed)
                 .asks(usedS, Measure.SECOND)

@@ -61,6 +61,8 @@ public record Line(
         if (Double.isInfinite(hasSi)) {
             return OptionalDouble.of(1);
         }
-        return hasSi == 0 ? OptionalDouble.empty() : OptionalDouble.of(1 - asks.get().si() / hasSi);
+        return hasSi == 0
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(1 - asks.get().si() / hasSi);
     }
 }

@@ -65,8 +65,7 @@ final class MistLines {
         to.add(entry.has(holdsM3, Measure.MILLILITRE)
                 .advice("a tray of " + new Amount(eveningM3, Measure.LITRE).text() + ", or fill it up every "
                         + new Amount(lastsH * S_PER_H, Measure.MINUTE).text() + " ("
-                        + new Amount(usesM3PerS * S_PER_H, Measure.LITRE)
-                                .text()
+                        + new Amount(usesM3PerS * S_PER_H, Measure.LITRE).text()
                         + " an hour while it runs)")
                 .judged());
     }

@@ -19,10 +19,15 @@ final class PinLines {
             final List<Double> amps = new ArrayList<>();
             final List<Output> told = new ArrayList<>();
             for (final Output output : to.rig().outputsOf(controller.name())) {
-                output.load().feed().through().map(Feed.SwitchedBy::pinA).filter(each -> each > 0).ifPresent(each -> {
-                    amps.add(each);
-                    told.add(output);
-                });
+                output.load()
+                        .feed()
+                        .through()
+                        .map(Feed.SwitchedBy::pinA)
+                        .filter(each -> each > 0)
+                        .ifPresent(each -> {
+                            amps.add(each);
+                            told.add(output);
+                        });
             }
             if (told.isEmpty()) {
                 to.leaveOut("the current of " + controller.name()

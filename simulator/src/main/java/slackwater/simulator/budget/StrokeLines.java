@@ -31,7 +31,8 @@ final class StrokeLines {
             final Optional<StrokeTrial> trial = yard.strokeTrial(i);
             if (trial.isPresent()) {
                 stroke(to, output, trial.get());
-            } else if (output.family() == Family.VALVE && output.facts().si("nozzle").isEmpty()) {
+            } else if (output.family() == Family.VALVE
+                    && output.facts().si("nozzle").isEmpty()) {
                 to.leaveOut("force and energy of " + output.name() + ": say bore, travel and moving-mass");
             }
             if (trial.isEmpty()) {
@@ -68,7 +69,9 @@ final class StrokeLines {
             final double takesS,
             final Optional<Duration> stated,
             final List<String> assumed) {
-        final Entry entry = entry(output, what + " takes", assumed).asks(takesS, Measure.SECOND).by(MODEL);
+        final Entry entry = entry(output, what + " takes", assumed)
+                .asks(takesS, Measure.SECOND)
+                .by(MODEL);
         if (stated.isEmpty()) {
             to.add(entry.told());
             return;
@@ -100,9 +103,7 @@ final class StrokeLines {
         final boolean isThrottled = output.facts().duration("returns-in").isPresent();
         if (massKg.isPresent() && travelM.isPresent() && !isThrottled) {
             to.add(entry(output, "falls with at most", List.of())
-                    .asks(
-                            massKg.getAsDouble() * Cylinder.GRAVITY_M_PER_S2 * travelM.getAsDouble(),
-                            Measure.JOULE)
+                    .asks(massKg.getAsDouble() * Cylinder.GRAVITY_M_PER_S2 * travelM.getAsDouble(), Measure.JOULE)
                     .has(ContactLimits.GUARD_J, Measure.JOULE)
                     .by("m g h, against a power-operated guard (handbook 1.11, ISO 14120, from memory); " + CAUTION)
                     .advice("throttle its way down, lighten it, or shorten its travel")

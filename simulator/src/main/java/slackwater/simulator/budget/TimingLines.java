@@ -91,17 +91,16 @@ final class TimingLines {
             final double revealsS,
             final List<String> assumed) {
         final double needsM = FASTEST_M_PER_S * revealsS;
-        to.add(new Entry(Line.Group.TIMING, cost.cue().name() + ": how far ahead of " + prop.name() + " its sensor looks")
+        to.add(new Entry(
+                        Line.Group.TIMING,
+                        cost.cue().name() + ": how far ahead of " + prop.name() + " its sensor looks")
                 .asks(needsM, Measure.METRE)
                 .has(Math.max(0, leadM), Measure.METRE)
                 .by("speed x time; 1.43 m/s, the fastest stratum's mean (handbook 5.4 case 1)")
                 .assuming(assumed)
                 .advice("move the sensor " + new Amount(needsM - leadM, Measure.METRE).text()
                         + " further up the way, or shorten the time to the reveal to "
-                        + new Amount(
-                                        Math.max(0, leadM) / FASTEST_M_PER_S,
-                                        Measure.SECOND)
-                                .text())
+                        + new Amount(Math.max(0, leadM) / FASTEST_M_PER_S, Measure.SECOND).text())
                 .judged());
     }
 

@@ -33,7 +33,9 @@ final class WayPlaces {
             final boolean isSeen = sees.field()
                             .map(field -> Sight.isSeenBy(field, at.xM(), at.yM()))
                             .orElse(false)
-                    || sees.ray().map(ray -> Sight.blocks(ray, at.xM(), at.yM(), BODY_M)).orElse(false);
+                    || sees.ray()
+                            .map(ray -> Sight.blocks(ray, at.xM(), at.yM(), BODY_M))
+                            .orElse(false);
             if (isSeen) {
                 return OptionalDouble.of(atM);
             }

@@ -3,6 +3,7 @@ package slackwater.simulator.report;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -28,14 +29,14 @@ public record LinePlot(String title, String unit, double everyS, List<Series> se
     private static final String[] STROKES = {"", "9 4", "3 3", "12 3 3 3"};
 
     /** One line of figures; what is not a number is left out. */
-    public record Series(String name, double[] values) {
+    public record Series(String name, List<Double> values) {
         public Series {
-            values = values.clone();
+            values = List.copyOf(values);
         }
 
-        @Override
-        public double[] values() {
-            return values.clone();
+        /** The same from an array. */
+        public static Series of(final String name, final double[] values) {
+            return new Series(name, Arrays.stream(values).boxed().toList());
         }
     }
 
@@ -66,8 +67,8 @@ public record LinePlot(String title, String unit, double everyS, List<Series> se
             line(series.get(i), i, highest, text);
         }
         for (int i = 0; i < series.size(); i++) {
-            final double[] values = series.get(i).values;
-            final double last = values.length == 0 ? 0 : values[values.length - 1];
+            final List<Double> values = series.get(i).values();
+            final double last = values.isEmpty() ? 0 : values.get(values.size() - 1);
             text.append(word("word", series.get(i).name(), yPx(last, highest), taken));
         }
         for (final Limit limit : limits) {
@@ -77,8 +78,8 @@ public record LinePlot(String title, String unit, double everyS, List<Series> se
     }
 
     private void axes(final double highest, final StringBuilder text) {
-        text.append("<path class=\"rule\" d=\"M" + Svg.px(LEFT_PX) + " " + Svg.px(TOP_PX) + "v" + Svg.px(HEIGHT_PX) + "h"
-                + Svg.px(PLOT_PX) + "\"/>\n");
+        text.append("<path class=\"rule\" d=\"M" + Svg.px(LEFT_PX) + " " + Svg.px(TOP_PX) + "v" + Svg.px(HEIGHT_PX)
+                + "h" + Svg.px(PLOT_PX) + "\"/>\n");
         for (int tick = 0; tick <= TICKS / 2; tick++) {
             final double value = highest * tick / (TICKS / 2);
             text.append(Svg.words("tick", LEFT_PX - 26, yPx(value, highest) + 4, number(value)));
@@ -96,8 +97,8 @@ public record LinePlot(String title, String unit, double everyS, List<Series> se
     private void line(final Series one, final int index, final double highest, final StringBuilder text) {
         final StringBuilder data = new StringBuilder();
         boolean isDown = false;
-        for (int i = 0; i < one.values.length; i++) {
-            final double value = one.values[i];
+        for (int i = 0; i < one.values().size(); i++) {
+            final double value = one.values().get(i);
             if (Double.isNaN(value)) {
                 isDown = false;
                 continue;
@@ -124,13 +125,14 @@ public record LinePlot(String title, String unit, double everyS, List<Series> se
     }
 
     private double lengthS() {
-        return everyS * (series.stream().mapToInt(one -> one.values.length).max().orElse(1) - 1);
+        return everyS
+                * (series.stream().mapToInt(one -> one.values().size()).max().orElse(1) - 1);
     }
 
     private double highest() {
         double highest = 1e-9;
         for (final Series one : series) {
-            for (final double value : one.values) {
+            for (final double value : one.values()) {
                 highest = value > highest ? value : highest;
             }
         }
@@ -146,6 +148,9 @@ public record LinePlot(String title, String unit, double everyS, List<Series> se
 
     private static String number(final double value) {
         final BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(2));
-        return String.format(Locale.ROOT, "%s", rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString());
+        return String.format(
+                Locale.ROOT,
+                "%s",
+                rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString());
     }
 }

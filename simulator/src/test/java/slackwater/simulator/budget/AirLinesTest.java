@@ -27,7 +27,8 @@ class AirLinesTest {
     @Test
     void aSmallerBoreAtALowerPressureTakesLess() {
         final double large = asks(line(budget(RIG), "one greet at its longest"));
-        final String smaller = RIG.replace("bore = \"32 mm\"", "bore = \"25 mm\"").replace("working = \"4 bar\"", "working = \"2.5 bar\"");
+        final String smaller = RIG.replace("bore = \"32 mm\"", "bore = \"25 mm\"")
+                .replace("working = \"4 bar\"", "working = \"2.5 bar\"");
         final double small = asks(line(budget(smaller), "one greet at its longest"));
         // (32 / 25)^2 x (5.01325 / 3.51325) = 1.6384 x 1.42696
         assertThat(large / small).isCloseTo(2.3379, within(0.0005));
@@ -81,14 +82,17 @@ class AirLinesTest {
     /** What is advised must really do: the wait that is named, put into the show, makes the hour last. */
     @Test
     void theWaitThatIsNamedIsEnough() {
-        final String weak = RIG.replace("delivers = \"6 l/min\"", "delivers = \"0.5 l/min\"").replace("24 l", "8 l");
-        final String advice =
-                line(budget(weak), "how long full force lasts in the busiest hour").advice().orElseThrow();
+        final String weak = RIG.replace("delivers = \"6 l/min\"", "delivers = \"0.5 l/min\"")
+                .replace("24 l", "8 l");
+        final String advice = line(budget(weak), "how long full force lasts in the busiest hour")
+                .advice()
+                .orElseThrow();
         final String named = advice.replaceFirst(".*at most every ([0-9.]+) s instead of 20 s.*", "$1");
         final long waitS = (long) Math.ceil(Double.parseDouble(named) * 1.005);
         final Budget slower = Yards.budget(
                 folder.resolve("slower"), weak, SHOW.replace("hold-off = \"20 s\"", "hold-off = \"" + waitS + " s\""));
-        assertThat(line(slower, "how long full force lasts in the busiest hour").verdict()).isEqualTo(Verdict.FITS);
+        assertThat(line(slower, "how long full force lasts in the busiest hour").verdict())
+                .isEqualTo(Verdict.FITS);
         assertThat(waitS).isGreaterThan(20);
     }
 
@@ -106,10 +110,14 @@ class AirLinesTest {
 
     @Test
     void aTankBelowTheRegulatorIsShort() {
-        assertThat(line(budget(RIG.replace("working = \"4 bar\"", "working = \"6 bar\"")), "tank pressure at which the compressor starts")
+        assertThat(line(
+                                budget(RIG.replace("working = \"4 bar\"", "working = \"6 bar\"")),
+                                "tank pressure at which the compressor starts")
                         .verdict())
                 .isEqualTo(Verdict.FITS);
-        assertThat(line(budget(RIG.replace("working = \"4 bar\"", "working = \"6.1 bar\"")), "tank pressure at which the compressor starts")
+        assertThat(line(
+                                budget(RIG.replace("working = \"4 bar\"", "working = \"6.1 bar\"")),
+                                "tank pressure at which the compressor starts")
                         .verdict())
                 .isEqualTo(Verdict.SHORT);
     }

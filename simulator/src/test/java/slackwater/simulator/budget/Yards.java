@@ -79,7 +79,9 @@ final class Yards {
                 .filter(line -> line.about().equals(about))
                 .toList();
         assertThat(found)
-                .as("lines about \"%s\" among %s", about, budget.lines().stream().map(Line::about).toList())
+                .as(
+                        "lines about \"%s\" among %s",
+                        about, budget.lines().stream().map(Line::about).toList())
                 .hasSize(1);
         return found.get(0);
     }
