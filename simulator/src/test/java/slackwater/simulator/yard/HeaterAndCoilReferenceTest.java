@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.DoubleSupplier;
 import java.util.stream.Stream;
 import org.hipparchus.ode.ODEState;
@@ -54,9 +55,10 @@ final class HeaterAndCoilReferenceTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("rows")
     void theYardAgreesWithSciPyWithinOnePercent(final String row) throws IOException {
-        final double expected = reference().get(row);
+        final double expected = Objects.requireNonNull(reference().get(row), row);
         // A yard answers on its grid of 10 ms, which is within one percent of all times here.
-        assertThat(COMPUTED.get(row).getAsDouble()).isCloseTo(expected, within(ONE_PERCENT * expected));
+        assertThat(Objects.requireNonNull(COMPUTED.get(row), row).getAsDouble())
+                .isCloseTo(expected, within(ONE_PERCENT * expected));
     }
 
     @Test

@@ -122,18 +122,6 @@ final class YardPlantsTest {
         throw new AssertionError("not within " + withinS + " s");
     }
 
-    private static Yard fogMaker() {
-        return new Yard(
-                new RigWords()
-                        .controller("porch", false)
-                        .output(Family.HEATER, "heater", Fact.WARMS_IN, Duration.ofMinutes(5))
-                        .output(Family.PUMP, "pump", Fact.HEATED_BY, "heater")
-                        .input(InputFamily.READY, "ready", Fact.OF, "heater")
-                        .rig(),
-                Crowd.NOBODY,
-                1);
-    }
-
     private static Yard tray() {
         return new Yard(
                 new RigWords()
