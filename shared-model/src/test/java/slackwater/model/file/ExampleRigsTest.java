@@ -51,7 +51,7 @@ class ExampleRigsTest {
     @Test
     void theSeaCaveHasItsBanksOnTwoControllers() {
         final Rig rig = rig("sea-cave");
-        assertThat(rig.inputsOf("north")).hasSize(12);
+        assertThat(rig.inputsOf("north")).hasSize(13);
         assertThat(rig.inputsOf("south")).hasSize(12);
         assertThat(rig.outputsOf("north")).hasSize(10);
         assertThat(rig.outputsOf("south")).hasSize(11);
