@@ -10,6 +10,7 @@ import slackwater.model.Output;
 import slackwater.model.engineering.AirTank;
 import slackwater.model.engineering.FlowPath;
 import slackwater.model.engineering.FreeAir;
+import slackwater.model.engineering.Hose;
 import slackwater.model.kind.Family;
 import slackwater.model.kind.InputFamily;
 import slackwater.simulator.budget.Demand.Pace;
@@ -21,6 +22,13 @@ final class AirLines {
 
     /** A pressure switch opens a tenth below its set point (common practice, no source). */
     private static final double FALLS_SHARE = 0.9;
+
+    /** More than a tenth of the pressure lost in a hose is felt (common practice, no source). */
+    private static final double MOST_LOST_SHARE = 0.1;
+
+    private static final double USUAL_STROKE_S = 0.5;
+    private static final double FINEST_M = 0.0005;
+    private static final double WIDEST_M = 0.1;
 
     private final Reckoning to;
     private final Demand demand;
@@ -68,6 +76,7 @@ final class AirLines {
         starts();
         duty();
         regulator();
+        hoses();
     }
 
     private void perGreeting() {
@@ -221,11 +230,50 @@ final class AirLines {
         });
     }
 
+    /** Pressure lost in each hose while its valve takes what it takes. */
+    private void hoses() {
+        for (final Output valve : to.outputs(Family.VALVE)) {
+            final double lengthM = valve.facts().siOr("hose", 0);
+            final double boreM = valve.facts().siOr("hose-bore", 0);
+            if (lengthM > 0 && boreM > 0 && uses.containsKey(valve.name())) {
+                final double gaugePa = valve.facts().siOr("pressure", air.workingPa());
+                final Hose hose = new Hose(lengthM, boreM);
+                to.add(line("pressure lost in the hose of " + valve.name())
+                        .asks(lostPa(valve, hose, gaugePa), Measure.BAR)
+                        .has(MOST_LOST_SHARE * gaugePa, Measure.BAR)
+                        .by("empirical, steel pipe (handbook 1.7), against a tenth of the pressure (common practice)")
+                        .advice("a hose of " + new Amount(wideM(valve, hose, gaugePa), Measure.MILLIMETRE).text()
+                                + " inside, or a valve closer to it")
+                        .cautioned());
+            }
+        }
+    }
+
+    /** A wider hose also takes more air, since it is filled with every stroke. */
+    private double lostPa(final Output valve, final Hose hose, final double gaugePa) {
+        final double told = new Hose(hose.lengthM(), valve.facts().siOr("hose-bore", 0)).volumeM3();
+        final double moreM3 = (hose.volumeM3() - told) * gaugePa / FREE_PA;
+        return hose.empiricalDropPa(flowM3PerS(valve) + moreM3 / strokeS(valve), FreeAir.absolutePa(gaugePa));
+    }
+
+    private double wideM(final Output valve, final Hose hose, final double gaugePa) {
+        double boreM = hose.diameterM();
+        while (boreM < WIDEST_M
+                && lostPa(valve, new Hose(hose.lengthM(), boreM), gaugePa) > MOST_LOST_SHARE * gaugePa) {
+            boreM += FINEST_M;
+        }
+        return boreM;
+    }
+
     private double flowM3PerS(final Output valve) {
         final AirUse use = uses.getOrDefault(valve.name(), new AirUse(0, 0, "", List.of()));
         final double strokeS =
                 valve.facts().duration("strokes-in").map(CueCost::seconds).orElse(0.5);
         return use.perSecondM3() + use.perStartM3() / strokeS;
+    }
+
+    private static double strokeS(final Output valve) {
+        return valve.facts().duration("strokes-in").map(CueCost::seconds).orElse(USUAL_STROKE_S);
     }
 
     private double highestWorkingPa() {

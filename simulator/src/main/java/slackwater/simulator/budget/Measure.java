@@ -10,6 +10,7 @@ public enum Measure {
     MINUTE("min", 60),
     PER_HOUR("an hour", 1),
     METRE("m", 1),
+    MILLIMETRE("mm", 0.001),
     METRE_PER_SECOND("m/s", 1),
     NEWTON("N", 1),
     JOULE("J", 1),

@@ -108,6 +108,24 @@ class AirLinesTest {
         assertThat(line(strict, "compressor starts in a usual hour").verdict()).isEqualTo(Verdict.SHORT);
     }
 
+    /** Handbook 1.7 case 1 is 0.2 m3/min through 10 m of 6 mm at 7 bar abs: 0.681 bar; here a nozzle takes what it takes. */
+    @Test
+    void aNarrowHoseLosesPressureAndAWiderOneIsNamed() {
+        final String hose = RIG.replace("bore = \"32 mm\"", "bore = \"32 mm\"\nhose = \"10 m\"\nhose-bore = \"4 mm\"");
+        final Line narrow = line(budget(hose), "pressure lost in the hose of lid");
+        // 0.4 s for the stroke's air and that of the hose: 1.1937 l and 10 m x 12.566 mm2 x 4 / 1.01325 = 0.4961 l
+        final double m3PerMin = (1.1937 + 0.4961) / 1000 / 0.4 * 60;
+        final double expectedBar =
+                7.57e4 * Math.pow(m3PerMin, 1.85) * 10 / (Math.pow(4, 5) * 5.01325 / 0.980665) * 0.980665;
+        assertThat(asks(narrow)).isCloseTo(expectedBar, within(0.02 * expectedBar));
+        assertThat(narrow.verdict()).isEqualTo(Verdict.LOOK);
+        final double namedMm =
+                Double.parseDouble(narrow.advice().orElseThrow().replaceFirst("a hose of ([0-9.]+) mm inside.*", "$1"));
+        final String wider = hose.replace("4 mm", namedMm + " mm");
+        assertThat(line(budget(wider), "pressure lost in the hose of lid").verdict())
+                .isEqualTo(Verdict.FITS);
+    }
+
     @Test
     void aTankBelowTheRegulatorIsShort() {
         assertThat(line(
