@@ -36,13 +36,8 @@ public final class BudgetPage {
     }
 
     private static String verdict(final Budget budget) {
-        final long shortLines = budget.lines().stream()
-                .filter(line -> line.verdict() == Verdict.SHORT)
-                .count();
-        return shortLines == 0
-                ? "<p class=\"verdict\">It fits.</p>\n"
-                : "<p class=\"verdict bad\">" + shortLines + " of "
-                        + budget.lines().size() + " lines fall short.</p>\n";
+        return "<p class=\"verdict" + (budget.fits() ? "" : " bad") + "\">"
+                + Sheet.escaped(BudgetText.verdictOf(budget)) + ".</p>\n";
     }
 
     private static String table(final Line.Group group, final List<Line> lines) {

@@ -142,7 +142,6 @@ public final class BudgetText {
     }
 
     private static String verdict(final Budget budget) {
-        final long shortLines = count(budget, Verdict.SHORT);
         final long looks = count(budget, Verdict.LOOK);
         final String what = shortLines == 0
                 ? "It fits"

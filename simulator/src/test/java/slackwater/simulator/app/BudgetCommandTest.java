@@ -39,7 +39,7 @@ class BudgetCommandTest {
                         "TIMING  ",
                         "EVENING  ",
                         "more that fit; --all shows them",
-                        "\nIt fits; ");
+                        "\nWhat could be reckoned fits, 3 left out; ");
     }
 
     @Test
