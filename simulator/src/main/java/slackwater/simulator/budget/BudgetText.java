@@ -143,11 +143,19 @@ public final class BudgetText {
 
     private static String verdict(final Budget budget) {
         final long looks = count(budget, Verdict.LOOK);
-        final String what = shortLines == 0
-                ? "It fits"
-                : shortLines + " of " + budget.lines().size() + " lines fall short";
-        return what + (looks == 0 ? "." : "; " + looks + " to look at.")
+        return verdictOf(budget) + (looks == 0 ? "." : "; " + looks + " to look at.")
                 + " The figures are of a model: measure before you trust them, and keep to local codes.";
+    }
+
+    /** What it all comes to; what was left out is never said to fit. */
+    static String verdictOf(final Budget budget) {
+        final long shortLines = count(budget, Verdict.SHORT);
+        if (shortLines > 0) {
+            return shortLines + " of " + budget.lines().size() + " lines fall short";
+        }
+        return budget.leftOut().isEmpty()
+                ? "It fits"
+                : "What could be reckoned fits, " + budget.leftOut().size() + " left out";
     }
 
     private static long count(final Budget budget, final Verdict verdict) {
