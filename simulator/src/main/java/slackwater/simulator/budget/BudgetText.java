@@ -144,7 +144,7 @@ public final class BudgetText {
     private static String verdict(final Budget budget) {
         final long looks = count(budget, Verdict.LOOK);
         return verdictOf(budget) + (looks == 0 ? "." : "; " + looks + " to look at.")
-                + " The figures are of a model: measure before you trust them, and keep to local codes.";
+                + "\nThe figures are of a model: measure before you trust them, and keep to local codes.";
     }
 
     /** What it all comes to; what was left out is never said to fit. */
