@@ -1,8 +1,10 @@
 package slackwater.simulator.app;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -10,26 +12,37 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import slackwater.controller.app.RigLoader;
-import slackwater.simulator.evening.EveningRun;
-import slackwater.simulator.report.EveningPage;
+import slackwater.model.Rig;
+import slackwater.simulator.demo.Act;
+import slackwater.simulator.demo.DemoPage;
+import slackwater.simulator.demo.TwoActs;
+import slackwater.simulator.evening.EveningPlan;
 import slackwater.simulator.report.ReportFiles;
-import slackwater.simulator.report.Summary;
+import slackwater.simulator.visitor.CrowdMaker;
 
-/** {@code demo}: an evening on the sea cave walk. */
+/** {@code demo}: an evening in two acts. */
 @Command(
         name = "demo",
-        description = "Run an evening of rigs/sea-cave, say what happened, and what to try next.",
-        footer = {"", "Example:", "  slackwater demo --html evening.html"})
+        description = {
+            "Play an evening twice, with the same visitors and the same mishap: on rigs/sea-cave-sketch, a plausible",
+            "first sketch of a yard, and on rigs/sea-cave, the corrected rig; and say what went wrong and what fixed it."
+        },
+        footer = {"", "Example:", "  slackwater demo --html demo.html"})
 final class DemoCommand implements Callable<Integer> {
+    private static final Path SKETCH = Path.of("rigs", "sea-cave-sketch");
     private static final Path RIG = Path.of("rigs", "sea-cave");
+    private static final Duration LASTS = Duration.ofHours(3);
 
     /** The launcher says where the project lies; without it, the folder one stands in. */
     private static final String HOME = "slackwater.home";
 
+    @Option(names = "--seed", paramLabel = "N", description = "Seed of every draw. Usual: ${DEFAULT-VALUE}.")
+    private long seed = 1;
+
     @Option(
             names = "--html",
             paramLabel = "FILE",
-            description = "Write the evening as one page that needs nothing else.")
+            description = "Write both acts as one page that plays them side by side.")
     private Optional<Path> html = Optional.empty();
 
     @Spec
@@ -39,40 +52,48 @@ final class DemoCommand implements Callable<Integer> {
     public Integer call() {
         final PrintWriter out = spec.commandLine().getOut();
         final PrintWriter err = spec.commandLine().getErr();
-        final Path folder = Path.of(System.getProperty(HOME, "")).resolve(RIG);
-        if (!Files.isDirectory(folder)) {
-            err.println(folder + " is not here; start the demo with the slackwater launcher of the project");
-            return Exit.WRONG;
+        final Path home = Path.of(System.getProperty(HOME, ""));
+        for (final Path folder : new Path[] {home.resolve(SKETCH), home.resolve(RIG)}) {
+            if (!Files.isDirectory(folder)) {
+                err.println(folder + " is not here; start the demo with the slackwater launcher of the project");
+                return Exit.WRONG;
+            }
+            final RigLoader.Loaded loaded = RigLoader.load(folder, Optional.empty());
+            if (loaded.rig().isEmpty()) {
+                err.println(loaded.text());
+                return Exit.WRONG;
+            }
         }
-        final RigLoader.Loaded loaded = RigLoader.load(folder, Optional.empty());
-        if (loaded.rig().isEmpty()) {
-            err.println(loaded.text());
-            return Exit.WRONG;
-        }
+        final Act.Seen sketch = Act.run(plan(home.resolve(SKETCH)), TwoActs.SKETCH_LID, new ProgressLine(err));
+        final Act.Seen rig = Act.run(plan(home.resolve(RIG)), TwoActs.RIG_LID, new ProgressLine(err));
+        final TwoActs acts;
         try {
-            final EveningOptions usual = new EveningOptions();
-            final EveningRun.Result result = new EveningRun(
-                            usual.plan(loaded, loaded.rig().get(), err))
-                    .run(new ProgressLine(err), System::nanoTime);
-            out.println(Summary.text(result.evening()));
-            out.println(tryNext());
-            final Optional<String> unwritten = html.flatMap(
-                    file -> ReportFiles.write(file, page -> EveningPage.write(result.evening(), result.lanes(), page)));
-            unwritten.ifPresent(err::println);
-            return unwritten.isEmpty() && result.evening().violations().isEmpty() ? Exit.GOOD : Exit.FELL_SHORT;
-        } catch (final EveningOptions.Mistake impossible) {
-            throw new IllegalStateException("the usual evening is always possible", impossible);
+            acts = TwoActs.of(sketch, rig, home.resolve(SKETCH), home.resolve(RIG));
+        } catch (final IOException unreadable) {
+            err.println("the rigs of the demo cannot be read any more: " + ReportFiles.reason(unreadable));
+            return Exit.WRONG;
         }
+        acts.lines().forEach(out::println);
+        out.println("Try next: slackwater budget rigs/sea-cave-sketch, or simulate rigs/sea-cave --html evening.html");
+        out.flush();
+        final Optional<String> unwritten =
+                html.flatMap(file -> ReportFiles.write(file, page -> DemoPage.write(acts, page)));
+        unwritten.ifPresent(err::println);
+        return unwritten.isEmpty() ? Exit.GOOD : Exit.FELL_SHORT;
     }
 
-    private static String tryNext() {
-        return String.join(
-                System.lineSeparator(),
-                "",
-                "Try next:",
-                "  slackwater new my-yard                               a first rig of twenty lines",
-                "  slackwater simulate rigs/sea-cave --html evening.html   the evening as a page",
-                "  slackwater check rigs/sea-cave                       what the checks say",
-                "  slackwater wiring rigs/sea-cave                      the table for the bench");
+    private EveningPlan plan(final Path folder) {
+        final RigLoader.Loaded loaded = RigLoader.load(folder, Optional.empty());
+        final Rig rig = loaded.rig().orElseThrow();
+        return new EveningPlan(
+                rig,
+                loaded.show(),
+                loaded.codes(),
+                seed,
+                EveningPlan.startOf(rig, loaded.show()),
+                LASTS,
+                CrowdMaker.draw(rig.surroundings().way(), seed, 0, LASTS.toNanos()),
+                Optional.empty(),
+                true);
     }
 }

@@ -56,11 +56,33 @@ public final class EveningRun {
 
     /** Runs it. Wall time is the caller's to measure: the simulator reads no clock. */
     public Result run(final Progress progress, final java.util.function.LongSupplier wallNs) {
+        return run(progress, wallNs, plan.lasts().dividedBy(PARTS), yard -> {});
+    }
+
+    /**
+     * Runs it, and lets somebody look at the bench every so often, who may also do what a person in the yard could.
+     *
+     * @param every a whole number of scans; the evening's end is looked at too
+     */
+    public Result run(
+            final Progress progress,
+            final java.util.function.LongSupplier wallNs,
+            final Duration every,
+            final java.util.function.Consumer<VirtualBench> look) {
         final long beganNs = wallNs.getAsLong();
         final long untilNs = plan.lasts().toNanos();
-        for (int part = 1; part <= PARTS; part++) {
-            bench.runTo(untilNs / PARTS * part);
-            progress.reached((double) part / PARTS);
+        final long everyNs = Math.max(every.toNanos(), plan.rig().scan().toNanos());
+        int parts = 0;
+        for (long atNs = everyNs; atNs <= untilNs; atNs += everyNs) {
+            if (bench.nowNs() < atNs) { // whoever looks may have gone on
+                bench.runTo(atNs);
+                look.accept(bench);
+            }
+            final int part = (int) (PARTS * (double) atNs / untilNs);
+            if (part > parts) {
+                parts = part;
+                progress.reached((double) part / PARTS);
+            }
         }
         bench.runTo(untilNs);
         final long tookNs = wallNs.getAsLong() - beganNs;

@@ -12,15 +12,17 @@ import slackwater.model.engineering.Hose;
 
 /**
  * What a cylinder and its load are, and how they go on in a small step: m a = p1 A1 - p2 A2 - patm A_rod - friction - load
- * (handbook 1.9), flow after ISO 6358 (1.3), air at one temperature. Its four numbers stand in an array of the caller's:
- * position from 0 at rest, speed outward, and the air on both sides in m3 ANR; a single-acting one has the atmosphere on its rod side.
+ * (handbook 1.9), flow after ISO 6358 (1.3), air at one temperature. Its numbers stand in an array of the caller's:
+ * position from 0 at rest, speed outward, the air on both sides in m3 ANR (a single-acting one has the atmosphere on its rod side),
+ * and the speed with which it last came to a stop.
  */
 record CylinderForm(Cylinder cylinder, Moving moving, Air air, boolean isDouble, boolean isBlockedAtRest) {
-    static final int NUMBERS = 4;
+    static final int NUMBERS = 5;
     static final int AT_M = 0;
     static final int SPEED = 1;
     static final int CAP_M3 = 2;
     static final int ROD_M3 = 3;
+    static final int LANDED = 4;
 
     private static final double ATM = FreeAir.ATMOSPHERE_PA;
 
@@ -110,6 +112,7 @@ record CylinderForm(Cylinder cylinder, Moving moving, Air air, boolean isDouble,
     void begin(final double[] numbers, final int first) {
         numbers[first + AT_M] = 0;
         numbers[first + SPEED] = 0;
+        numbers[first + LANDED] = 0;
         numbers[first + CAP_M3] = ATM * capM3(0) / Tank.ANR_PA;
         numbers[first + ROD_M3] = ATM * rodM3(0) / Tank.ANR_PA;
     }
@@ -153,6 +156,11 @@ record CylinderForm(Cylinder cylinder, Moving moving, Air air, boolean isDouble,
 
     double energyJ(final double[] numbers, final int first) {
         final double speed = numbers[first + SPEED];
+        return moving.massKg * speed * speed / 2;
+    }
+
+    double landedJ(final double[] numbers, final int first) {
+        final double speed = numbers[first + LANDED];
         return moving.massKg * speed * speed / 2;
     }
 
@@ -209,6 +217,9 @@ record CylinderForm(Cylinder cylinder, Moving moving, Air air, boolean isDouble,
     private void walk(final double[] numbers, final int first, final double stepS) {
         final double atM = numbers[first + AT_M] + numbers[first + SPEED] * stepS;
         if (atM <= 0 || atM >= cylinder.travelM()) {
+            if (numbers[first + SPEED] != 0) {
+                numbers[first + LANDED] = numbers[first + SPEED];
+            }
             numbers[first + SPEED] = 0; // a stop that takes the energy
         }
         numbers[first + AT_M] = Math.max(0, Math.min(cylinder.travelM(), atM));

@@ -66,6 +66,11 @@ final class CylinderProp implements Prop, AirUser {
     }
 
     @Override
+    public double landedJ(final State state) {
+        return form.landedJ(state.reals(), first);
+    }
+
+    @Override
     public double advance(final State state, final long atNs, final double linePaAbs, final double stepS) {
         final double hadM3 = form.holdsM3(state.reals(), first);
         final double takenM3 = form.advance(state.reals(), first, spool.isOpenAt(state, atNs), linePaAbs, stepS);

@@ -9,4 +9,9 @@ interface Prop extends Plant {
 
     /** Kinetic energy now, joules. */
     double energyJ(State state);
+
+    /** Kinetic energy with which it last came to the end of its travel or of its fall, joules; 0 before. */
+    default double landedJ(final State state) {
+        return 0;
+    }
 }

@@ -26,6 +26,7 @@ final class Stroke implements Prop {
     private final double freeAirM3;
     private final int basePosition;
     private final int position;
+    private final int landedJ;
     private final int sinceNs;
     private final int direction;
 
@@ -45,6 +46,7 @@ final class Stroke implements Prop {
         freeAirM3 = facts.siOr(Fact.AIR_PER_STROKE, 0);
         basePosition = slots.takeReals(1);
         position = slots.takeReals(1);
+        landedJ = slots.takeReals(1);
         sinceNs = slots.takeWholes(1);
         direction = slots.takeWholes(1);
     }
@@ -63,7 +65,11 @@ final class Stroke implements Prop {
 
     @Override
     public void step(final State state) {
+        final boolean wasMoving = isMoving(state);
         state.setReal(position, positionNow(state));
+        if (wasMoving && !isMoving(state)) {
+            state.setReal(landedJ, arrivesJ(state));
+        }
         final long wanted = wantedDirection(state);
         if (wanted != state.whole(direction)) {
             state.setReal(basePosition, state.real(position));
@@ -93,6 +99,20 @@ final class Stroke implements Prop {
         }
         if (state.whole(direction) == BACK && fallsFreely) {
             return massKg * GRAVITY * travelM * (state.real(basePosition) - state.real(position));
+        }
+        final double speedMps = travelM / (state.whole(direction) == OUT ? strokesInS : returnsInS);
+        return massKg * speedMps * speedMps / 2;
+    }
+
+    @Override
+    public double landedJ(final State state) {
+        return state.real(landedJ);
+    }
+
+    /** What it has when it arrives: in a free fall what its height gave, else that of its even speed. */
+    private double arrivesJ(final State state) {
+        if (state.whole(direction) == BACK && fallsFreely) {
+            return massKg * GRAVITY * travelM * state.real(basePosition);
         }
         final double speedMps = travelM / (state.whole(direction) == OUT ? strokesInS : returnsInS);
         return massKg * speedMps * speedMps / 2;

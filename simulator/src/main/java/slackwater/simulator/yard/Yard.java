@@ -270,6 +270,12 @@ public final class Yard implements Truth {
         return fixed.plants().cylinder(output).map(CylinderProp::trial);
     }
 
+    /** Energy with which a prop last came to the end of its travel or of its fall, joules; 0 before, and for what has none. */
+    public double landedJ(final int output) {
+        final Optional<Prop> prop = fixed.props().get(output);
+        return prop.isPresent() ? prop.get().landedJ(state) : 0;
+    }
+
     /** How often the compressor has started. */
     public long compressorStarts() {
         return fixed.plants().tank().map(tank -> tank.starts(state)).orElse(0L);

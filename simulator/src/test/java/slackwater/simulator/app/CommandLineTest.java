@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CommandLineTest {
 
     @ParameterizedTest
-    @ValueSource(strings = {"demo", "new", "check", "simulate", "wiring"})
+    @ValueSource(strings = {"demo", "new", "check", "simulate", "budget", "wiring", "run", "rest", "install"})
     void everyCommandHelpsWithAnExampleOfItself(final String command) {
         final Cli.Outcome outcome = Cli.run(command, "--help").isGood();
 
