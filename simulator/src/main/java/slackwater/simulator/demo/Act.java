@@ -17,7 +17,7 @@ import slackwater.simulator.report.Evening;
 import slackwater.simulator.yard.Yard;
 
 /**
- * One evening of the demo, watched ten times a second. An hour after the opening, at the first moment at which the lid is up,
+ * One evening of the demo, watched ten times a second. An hour after the opening, at the first moment at which the lid's valve has had power for long enough to be up,
  * the lid's computer freezes for a quarter of a minute; a minute later a person resets and arms again.
  */
 public final class Act {
@@ -25,6 +25,10 @@ public final class Act {
     public static final Duration FREEZE = Duration.ofSeconds(15);
 
     private static final Duration FREEZES_AFTER_OPENING = Duration.ofHours(1);
+
+    /** By then a lid that has air is up. */
+    private static final Duration RISES_IN = Duration.ofMillis(700);
+
     private static final Duration RESET_AFTER = Duration.ofMinutes(1);
     private static final Duration LOOK = Duration.ofMillis(100);
     private static final Duration FINE = Duration.ofMillis(10);
@@ -186,7 +190,10 @@ public final class Act {
     }
 
     private void freezeOnce(final VirtualBench bench) {
-        if (frozenNs.isPresent() || !hasRisen || bench.nowNs() < opensNs + FREEZES_AFTER_OPENING.toNanos()) {
+        final long poweredNs = bench.nowNs() - lidUpNs.get(lidUpNs.size() - 1)[0];
+        if (frozenNs.isPresent()
+                || poweredNs < RISES_IN.toNanos()
+                || bench.nowNs() < opensNs + FREEZES_AFTER_OPENING.toNanos()) {
             return;
         }
         final String controller = plan.rig().outputs().get(lid).controller();
