@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every way of ending the program, as a process of its own with the lid up and the lamp on. */
-@Timeout(120)
+@Timeout(300)
 @EnabledOnOs(OS.LINUX)
 final class RunKillsTest {
     @TempDir

@@ -61,7 +61,10 @@ final class RunningController implements AutoCloseable {
             steps = [ { energise = ["lid", "lamp"], for = "50 s" } ]
             """;
 
-    private static final long PATIENCE_MS = 20_000;
+    private static final long PATIENCE_MS = 30_000;
+    private static final long HAND_MS = 200;
+    private static final long ARMS_WITHIN_MS = 4_000;
+    private static final int ATTEMPTS = 5;
     private static final long LOOK_MS = 10;
 
     private final Path folder;
@@ -124,24 +127,42 @@ final class RunningController implements AutoCloseable {
 
     /** Exercises the stop loop, resets, arms, and lets somebody come: the lid is up. */
     void lidUp() throws IOException, InterruptedException {
-        lines.set("loop", true);
-        Thread.sleep(200);
-        press("reset");
-        press("key", true);
-        await("armed", () -> journal().contains("\"mode\":\"ARMED\""));
+        arm();
         press("path");
         await("the lid is up", () -> isHigh("lid"));
         await("the lamp is on", () -> !isHigh("lamp"));
     }
 
-    private void press(final String button) throws IOException, InterruptedException {
-        press(button, true);
-        press(button, false);
+    /** As a person would: who was too quick for a busy computer does it again, and slower. */
+    private void arm() throws IOException, InterruptedException {
+        for (int attempt = 1; attempt <= ATTEMPTS && !isArmed(); attempt++) {
+            final long slowMs = HAND_MS * attempt;
+            press("key", false, slowMs);
+            press("loop", false, slowMs);
+            press("loop", true, slowMs);
+            press("reset", true, slowMs);
+            press("reset", false, slowMs);
+            press("key", true, slowMs);
+            for (long waited = 0; waited < ARMS_WITHIN_MS && !isArmed(); waited += LOOK_MS) {
+                Thread.sleep(LOOK_MS);
+            }
+        }
+        await("armed", this::isArmed);
     }
 
-    private void press(final String button, final boolean isHigh) throws IOException, InterruptedException {
+    private boolean isArmed() throws IOException {
+        return journal().contains("\"mode\":\"ARMED\"");
+    }
+
+    private void press(final String button) throws IOException, InterruptedException {
+        press(button, true, HAND_MS);
+        press(button, false, HAND_MS);
+    }
+
+    private void press(final String button, final boolean isHigh, final long forMs)
+            throws IOException, InterruptedException {
         lines.set(button, isHigh);
-        Thread.sleep(200);
+        Thread.sleep(forMs);
     }
 
     boolean isHigh(final String line) throws IOException {
